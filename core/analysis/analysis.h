@@ -1,0 +1,67 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <filesystem>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "base/progress.h"
+#include "base/result.h"
+#include "club/club.h"
+#include "coaching/checkpoint.h"
+#include "marks/landmark.h"
+#include "marks/moment.h"
+#include "marks/player.h"
+#include "measure/measurement.h"
+#include "scene/scene.h"
+#include "video/clip.h"
+
+namespace plumbmark::analysis {
+
+/// What the coach gets from one clip.
+struct Outcome {
+    video::ClipInfo clip;
+    marks::ShotContext context;
+    marks::TimeScale timeScale;
+    scene::Scene scene;
+    marks::Track track;
+    marks::Moments moments;
+    club::ShaftTrack shaft;
+    std::optional<club::Ball> ball;
+    std::vector<measure::Measurement> measurements;
+    std::vector<coaching::CheckpointResult> checkpoints;
+    std::vector<coaching::Caution> cautions;
+    std::vector<std::string> warnings;
+};
+
+struct Request {
+    marks::ShotContext context;
+    std::optional<double> rollDegrees;                              ///< tilt sensor
+    std::optional<std::pair<base::Vec2, base::Vec2>> plumbEdge;     ///< marked by hand
+    std::optional<double> captureFps;                               ///< told by the coach
+    marks::HandMarks handMarks;
+};
+
+/// The pose network's bytes as fetched; nothing = go on with hand marks and tracking only.
+using NetworkBytes = std::shared_ptr<const std::vector<unsigned char>>;
+
+/// What one pass over the pixels left behind; enough to answer every later question about hand marks without
+/// reading a pixel. Opaque.
+class Evidence;
+
+struct Analysed {
+    Outcome outcome;
+    std::shared_ptr<const Evidence> evidence;
+};
+
+/// The main job. Nothing in `Analysed` when cancelled.
+base::Result<std::optional<Analysed>> analyse(video::Clip& clip, const NetworkBytes& network,
+                                              const Request& request, const base::Progress& progress);
+
+/// Same answer with other hand marks, from kept evidence only (no pixel is read). Fast enough for a drag.
+[[nodiscard]] Outcome recompute(const Evidence& evidence, const marks::HandMarks& handMarks);
+
+} // namespace plumbmark::analysis

@@ -1,0 +1,51 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <memory>
+#include <optional>
+#include <vector>
+
+#include "base/result.h"
+#include "body/observation.h"
+#include "video/frame.h"
+
+namespace plumbmark::body {
+
+/// The pose network's file as fetched (pose_landmark_lite/full/heavy.tflite).
+using NetworkBytes = std::shared_ptr<const std::vector<unsigned char>>;
+
+/// Looks for the player and follows them from frame to frame. Frames may be skipped; they must come in time
+/// order (call restart() after a jump). Not thread-safe; may use both cores inside.
+class Observer {
+  public:
+    /// Errors (input): "network.missing" (no bytes), "network.unknown" (not one of the pinned files),
+    /// "network.broken" (cannot be read as a network).
+    static base::Result<std::unique_ptr<Observer>> create(const NetworkBytes& bytes);
+    virtual ~Observer() = default;
+
+    /// Nothing where no person can be told. The first call (and the first after a loss) searches the picture,
+    /// which costs some 20 to 60 network runs; later calls one or two.
+    virtual base::Result<std::optional<Observation>> observe(const video::Frame& frame) = 0;
+
+    /// Forgets where the player was.
+    virtual void restart() = 0;
+};
+
+/// Which frames deserve a look: one every 33 ms of real time, one every 12 ms while the hands move fast (the
+/// downswing and the hit). Cheap; ask for every frame in order.
+class Cadence {
+  public:
+    explicit Cadence(double realPerShown = 1.0) : realPerShown_(realPerShown) {}
+    [[nodiscard]] bool due(base::Seconds time) const;
+    /// Tell it what the look gave.
+    void seen(base::Seconds time, const std::optional<Observation>& observation);
+
+  private:
+    double realPerShown_;
+    std::optional<base::Seconds> last_;
+    std::optional<base::Vec2> hands_;
+    bool fast_ = false;
+};
+
+} // namespace plumbmark::body

@@ -55,7 +55,9 @@ std::string isoTime(UnixMs at) {
     return text;
 }
 
-std::string isoDate(UnixMs at) { return isoTime(at).substr(0, 10); }
+std::string isoDate(UnixMs at) {
+    return isoTime(at).substr(0, 10);
+}
 
 std::optional<UnixMs> fromIso(std::string_view text) {
     const auto y = digits(text, 0, 4);

@@ -21,15 +21,20 @@ Error writeError(int negativeErrno, const fs::path& path) {
     const std::string name = "\"" + path.filename().string() + "\"";
     switch (-negativeErrno) {
     case ENOSPC:
-    case EDQUOT: return failure("disk.full", "The disk is full, so " + name +
-                                                 " was not saved; free some space and save again.");
+    case EDQUOT:
+        return failure("disk.full",
+                       "The disk is full, so " + name + " was not saved; free some space and save again.");
     case ENOENT:
-    case ENOTDIR: return inputError("file.folder_missing", "The folder for " + name +
-                                                               " does not exist; choose another folder.");
+    case ENOTDIR:
+        return inputError("file.folder_missing",
+                          "The folder for " + name + " does not exist; choose another folder.");
     case EACCES:
     case EPERM:
-    case EROFS: return failure("file.unwritable", name + " cannot be written there; choose a folder you may write to.");
-    default: return failure("file.unwritable", "Saving " + name + " failed; check the disk and try again.");
+    case EROFS:
+        return failure("file.unwritable",
+                       name + " cannot be written there; choose a folder you may write to.");
+    default:
+        return failure("file.unwritable", "Saving " + name + " failed; check the disk and try again.");
     }
 }
 
@@ -65,12 +70,18 @@ std::int64_t FileCalls::write(int fd, std::span<const std::uint8_t> bytes) {
     const ssize_t done = ::write(fd, bytes.data(), bytes.size());
     return done < 0 ? -errno : done;
 }
-int FileCalls::sync(int fd) { return ::fsync(fd) < 0 ? -errno : 0; }
-int FileCalls::close(int fd) { return ::close(fd) < 0 ? -errno : 0; }
+int FileCalls::sync(int fd) {
+    return ::fsync(fd) < 0 ? -errno : 0;
+}
+int FileCalls::close(int fd) {
+    return ::close(fd) < 0 ? -errno : 0;
+}
 int FileCalls::rename(const fs::path& from, const fs::path& to) {
     return ::rename(from.c_str(), to.c_str()) < 0 ? -errno : 0;
 }
-int FileCalls::remove(const fs::path& path) { return ::unlink(path.c_str()) < 0 ? -errno : 0; }
+int FileCalls::remove(const fs::path& path) {
+    return ::unlink(path.c_str()) < 0 ? -errno : 0;
+}
 int FileCalls::makeFolder(const fs::path& path) {
     if (::mkdir(path.c_str(), 0700) == 0) {
         return 0;
@@ -154,11 +165,13 @@ Result<void> replaceFile(const fs::path& target, std::string_view content, FileC
     return file->commit();
 }
 
-Result<CopiedFile> copyFile(const fs::path& from, const fs::path& to, const Progress& progress, FileCalls& calls) {
+Result<CopiedFile> copyFile(const fs::path& from, const fs::path& to, const Progress& progress,
+                            FileCalls& calls) {
     const int in = ::open(from.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK);
     if (in < 0) {
-        return inputError("file.unreadable", "The file \"" + from.filename().string() +
-                                                 "\" cannot be read; check that it is there and may be read.");
+        return inputError("file.unreadable",
+                          "The file \"" + from.filename().string() +
+                              "\" cannot be read; check that it is there and may be read.");
     }
     struct Closer {
         int fd;
@@ -166,7 +179,8 @@ Result<CopiedFile> copyFile(const fs::path& from, const fs::path& to, const Prog
     } const closer{in};
     struct stat info {};
     if (::fstat(in, &info) != 0 || !S_ISREG(info.st_mode)) {
-        return inputError("file.unreadable", "\"" + from.filename().string() + "\" is not a file; choose a file.");
+        return inputError("file.unreadable",
+                          "\"" + from.filename().string() + "\" is not a file; choose a file.");
     }
     auto out = AtomicFile::create(to, calls);
     if (!out) {
@@ -181,8 +195,8 @@ Result<CopiedFile> copyFile(const fs::path& from, const fs::path& to, const Prog
             continue;
         }
         if (got < 0) {
-            return failure("file.unreadable",
-                           "Reading \"" + from.filename().string() + "\" failed; check the disk and try again.");
+            return failure("file.unreadable", "Reading \"" + from.filename().string() +
+                                                  "\" failed; check the disk and try again.");
         }
         if (got == 0) {
             break;

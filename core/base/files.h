@@ -20,22 +20,22 @@ namespace plumbmark::base {
 class FileCalls {
   public:
     virtual ~FileCalls() = default;
-    virtual int openNew(const std::filesystem::path& path);      ///< O_CREAT | O_EXCL | O_WRONLY, mode 0600
-    virtual int openForSync(const std::filesystem::path& path);  ///< O_RDONLY, file or folder
+    virtual int openNew(const std::filesystem::path& path);     ///< O_CREAT | O_EXCL | O_WRONLY, mode 0600
+    virtual int openForSync(const std::filesystem::path& path); ///< O_RDONLY, file or folder
     virtual std::int64_t write(int fd, std::span<const std::uint8_t> bytes);
     virtual int sync(int fd);
     virtual int close(int fd);
     virtual int rename(const std::filesystem::path& from, const std::filesystem::path& to);
     virtual int remove(const std::filesystem::path& path);
-    virtual int makeFolder(const std::filesystem::path& path);   ///< mode 0700; an existing folder is fine
+    virtual int makeFolder(const std::filesystem::path& path); ///< mode 0700; an existing folder is fine
 };
 FileCalls& systemFileCalls();
 
 /// A file that appears under its name only when commit() succeeded: a temporary file of mode 0600 in the same
-/// folder, then write, sync, close, rename, sync of the folder. Without commit() nothing is left behind and an
-/// older file of that name is untouched. A failed sync is a failed save; it is never tried again, because the
-/// system may have dropped the unwritten pages.
-/// Errors (failure): "disk.full", "file.unwritable"; (input): "file.folder_missing".
+/// folder, then write, sync, close, rename, sync of the folder. Without commit() nothing is left behind and
+/// an older file of that name is untouched. A failed sync is a failed save; it is never tried again, because
+/// the system may have dropped the unwritten pages. Errors (failure): "disk.full", "file.unwritable";
+/// (input): "file.folder_missing".
 class AtomicFile {
   public:
     static Result<AtomicFile> create(std::filesystem::path target, FileCalls& calls = systemFileCalls(),
@@ -77,8 +77,8 @@ Result<void> makeFolders(const std::filesystem::path& folder, FileCalls& calls =
 /// A private folder that goes away with everything in it when this object does.
 class StagingFolder {
   public:
-    static Result<StagingFolder> create(const std::filesystem::path& parent, FileCalls& calls = systemFileCalls(),
-                                        IdSource& ids = randomIds());
+    static Result<StagingFolder> create(const std::filesystem::path& parent,
+                                        FileCalls& calls = systemFileCalls(), IdSource& ids = randomIds());
     StagingFolder(StagingFolder&& other) noexcept;
     StagingFolder& operator=(StagingFolder&&) = delete;
     ~StagingFolder();

@@ -33,7 +33,8 @@ void Sha256::add(std::span<const std::uint8_t> bytes) {
 }
 
 void Sha256::add(std::string_view text) {
-    crypto_hash_sha256_update(stateOf(state_), reinterpret_cast<const unsigned char*>(text.data()), text.size());
+    crypto_hash_sha256_update(stateOf(state_), reinterpret_cast<const unsigned char*>(text.data()),
+                              text.size());
 }
 
 std::string Sha256::finishHex() {
@@ -65,15 +66,17 @@ bool isSha256Hex(std::string_view text) {
 Result<FileHash> sha256OfFile(const std::filesystem::path& path, const Progress& progress) {
     const int fd = ::open(path.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK);
     if (fd < 0) {
-        return errno == ENOENT ? inputError("file.missing", "There is no file \"" + path.filename().string() +
-                                                                "\"; check the name.")
-                               : inputError("file.unreadable", "The file \"" + path.filename().string() +
-                                                                   "\" cannot be read; check its permissions.");
+        return errno == ENOENT
+                   ? inputError("file.missing",
+                                "There is no file \"" + path.filename().string() + "\"; check the name.")
+                   : inputError("file.unreadable", "The file \"" + path.filename().string() +
+                                                       "\" cannot be read; check its permissions.");
     }
     struct stat info {};
     if (::fstat(fd, &info) != 0 || !S_ISREG(info.st_mode)) {
         ::close(fd);
-        return inputError("file.unreadable", "\"" + path.filename().string() + "\" is not a file; choose a file.");
+        return inputError("file.unreadable",
+                          "\"" + path.filename().string() + "\" is not a file; choose a file.");
     }
     Sha256 hash;
     FileHash result;

@@ -12,7 +12,8 @@ namespace {
 class RandomIds final : public IdSource {
   public:
     RandomIds() {
-        // Without random numbers two devices could give one id to two things; there is nothing to fall back on.
+        // Without random numbers two devices could give one id to two things; there is nothing to fall back
+        // on.
         if (sodium_init() < 0) {
             std::abort();
         }

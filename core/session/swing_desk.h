@@ -1,0 +1,104 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <filesystem>
+#include <memory>
+#include <optional>
+#include <utility>
+#include <vector>
+
+#include "analysis/analysis.h"
+#include "base/geometry.h"
+#include "base/ids.h"
+#include "base/progress.h"
+#include "base/result.h"
+#include "marks/landmark.h"
+#include "records/fact.h"
+#include "store/library.h"
+
+namespace plumbmark::session {
+
+/// One swing on the desk: the film, what the software found, and the coach's marks on top.
+/// Not thread-safe: one desk per thread; open() may run on a worker before the desk is handed over.
+class SwingDesk {
+  public:
+    SwingDesk(store::Library& library, analysis::NetworkBytes network)
+        : library_(&library), network_(std::move(network)) {}
+
+    /// Analyses the clip (blocks; run it on a worker) with its stored hand marks; with `known`, the analysis
+    /// just made by ClipIntake, takes a moment only. false: cancelled, the desk is as before. Errors: (input)
+    /// "book.no_such_thing", "film.missing" (the film did not travel with the lesson), and those of
+    /// video::Clip::open.
+    base::Result<bool> open(const base::Id& clip, const base::Progress& progress,
+                            std::optional<analysis::Analysed> known = std::nullopt);
+
+    [[nodiscard]] bool isOpen() const { return clip_.has_value(); }
+    [[nodiscard]] const std::optional<store::ClipRow>& clip() const { return clip_; }
+    [[nodiscard]] std::filesystem::path film() const;
+    /// Never empty while open; follows the finger during a drag.
+    [[nodiscard]] const analysis::Outcome& outcome() const { return outcome_; }
+    /// Marks placed by hand that stand now (the one being dragged included).
+    [[nodiscard]] const marks::HandMarks& handMarks() const { return marks_; }
+    /// Marks that two devices placed differently: frame and landmark. The newest one is used.
+    [[nodiscard]] const std::vector<std::pair<int, marks::Landmark>>& disputedMarks() const {
+        return disputed_;
+    }
+
+    // A drag: begin, move as often as the finger does, then finish (one fact, on the disk) or cancel (as if
+    // nothing had been touched). No pixel is read. Calls out of order change nothing.
+    void beginDrag(int frame, marks::Landmark landmark);
+    const analysis::Outcome& moveDrag(base::Vec2 to, double sigmaPixels = 2.0);
+    base::Result<void> finishDrag();
+    void cancelDrag();
+    [[nodiscard]] bool dragging() const { return drag_.has_value(); }
+
+    /// "This point cannot be seen here": one fact.
+    base::Result<void> hide(int frame, marks::Landmark landmark);
+    /// Gives the point back to the software: one fact. Does nothing where no hand mark stands.
+    base::Result<void> release(int frame, marks::Landmark landmark);
+
+    /// Steps back over gestures made at this desk since open(); each undo is a new fact that restores what
+    /// the gesture replaced. Both stacks live on this device only and do not travel.
+    [[nodiscard]] bool canUndo() const { return !undo_.empty(); }
+    [[nodiscard]] bool canRedo() const { return !redo_.empty(); }
+    base::Result<void> undo();
+    base::Result<void> redo();
+
+    /// Keeps the numbers as they stand (one fact); does nothing when they are the stored ones already.
+    base::Result<void> saveFindings();
+    /// Keeps them and marks them as accepted by the coach: from now on frozen.
+    base::Result<void> acceptFindings();
+
+  private:
+    struct Gesture {
+        int frame = 0;
+        marks::Landmark landmark = marks::Landmark::nose;
+        std::optional<records::MarkFact> before, after; ///< nothing: no hand mark
+    };
+    struct Drag {
+        int frame = 0;
+        marks::Landmark landmark = marks::Landmark::nose;
+        std::optional<records::MarkFact> now;
+        marks::HandMarks marksBefore;
+        analysis::Outcome outcomeBefore;
+    };
+    base::Result<void> readMarks();
+    void recompute();
+    base::Result<void> store(int frame, marks::Landmark landmark, std::optional<records::MarkFact> value);
+    base::Result<void> gesture(int frame, marks::Landmark landmark, std::optional<records::MarkFact> after);
+    [[nodiscard]] std::optional<records::MarkFact> standing(int frame, marks::Landmark landmark) const;
+
+    store::Library* library_;
+    analysis::NetworkBytes network_;
+    std::optional<store::ClipRow> clip_;
+    std::vector<base::Id> path_; ///< player, lesson, shot, clip
+    std::shared_ptr<const analysis::Evidence> evidence_;
+    analysis::Outcome outcome_;
+    marks::HandMarks marks_;
+    std::vector<std::pair<int, marks::Landmark>> disputed_;
+    std::optional<Drag> drag_;
+    std::vector<Gesture> undo_, redo_;
+};
+
+} // namespace plumbmark::session

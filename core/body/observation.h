@@ -72,8 +72,8 @@ class Silhouette {
         float from = 0.0F, to = 0.0F;
     }; ///< 0..kRows along the row
     Silhouette() = default;
-    /// `probability`: kRows x kRows, row by row.
-    explicit Silhouette(const float* probability);
+    /// `logOdds` of "person": kRows x kRows, row by row. The edge is where it passes 0.
+    explicit Silhouette(const float* logOdds);
     [[nodiscard]] bool empty() const { return spans_.empty(); }
     [[nodiscard]] const Span* begin(int row) const {
         return spans_.data() + first_[static_cast<std::size_t>(row)];

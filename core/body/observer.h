@@ -8,6 +8,7 @@
 
 #include "base/result.h"
 #include "body/observation.h"
+#include "marks/player.h"
 #include "video/frame.h"
 
 namespace plumbmark::body {
@@ -21,7 +22,10 @@ class Observer {
   public:
     /// Errors (input): "network.missing" (no bytes), "network.unknown" (not one of the pinned files),
     /// "network.broken" (cannot be read as a network).
-    static base::Result<std::unique_ptr<Observer>> create(const NetworkBytes& bytes);
+    /// `view` decides how the crop is turned: down-the-line the bent trunk is stood upright in it (the network
+    /// pulls bent trunks upright), face-on only while the hands are below the shoulders.
+    static base::Result<std::unique_ptr<Observer>> create(const NetworkBytes& bytes,
+                                                          marks::View view = marks::View::faceOn);
     virtual ~Observer() = default;
 
     /// Nothing where no person can be told. The first call (and the first after a loss) searches the picture,

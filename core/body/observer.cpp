@@ -1,0 +1,363 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+#include "body/observer.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "body/detail/crop.h"
+#include "body/network.h"
+
+namespace plumbmark::body {
+namespace {
+
+constexpr double kKeepPresence = 0.5;   ///< below: the player is lost (good crops give 1.00, empty ones under 0.1)
+constexpr double kHopePresence = 0.3;   ///< a search crop worth a second look
+constexpr double kRegionMargin = 1.25;  ///< side of the next region over the body circle's diameter
+constexpr double kLargestTurn = 75.0 * std::numbers::pi / 180.0;
+
+double probability(double logOdds) { return 1.0 / (1.0 + std::exp(-logOdds)); }
+
+/// What one network run says about the next region.
+struct Look {
+    PoseOutput output;
+    Region region;
+    [[nodiscard]] base::Vec2 crop(int point) const {
+        const auto at = static_cast<std::size_t>(point) * 5;
+        return {output.landmarks[at] / PoseOutput::kSide, output.landmarks[at + 1] / PoseOutput::kSide};
+    }
+    [[nodiscard]] base::Vec2 picture(int point) const { return region.toPicture(crop(point)); }
+    [[nodiscard]] base::Vec2 picture(Point point) const { return picture(static_cast<int>(point)); }
+    [[nodiscard]] base::Vec2 middle(Point a, Point b) const { return base::midpoint(picture(a), picture(b)); }
+};
+
+/// Clockwise turn that stands the line low -> high upright; y is down.
+double turnOf(base::Vec2 low, base::Vec2 high) { return std::atan2(high.x - low.x, low.y - high.y); }
+
+/// Centroid of the heat around its peak near the direct answer.
+void readHeat(const float* heat, base::Vec2 directCrop, const Region& region, PosePoint& point) {
+    constexpr int n = PoseOutput::kHeatSide;
+    constexpr int search = 6; // cells around the direct answer
+    constexpr int reach = 3;  // cells around the peak
+    const int cx = std::clamp(static_cast<int>(directCrop.x * n), 0, n - 1);
+    const int cy = std::clamp(static_cast<int>(directCrop.y * n), 0, n - 1);
+    int px = cx;
+    int py = cy;
+    for (int y = std::max(0, cy - search); y <= std::min(n - 1, cy + search); ++y) {
+        for (int x = std::max(0, cx - search); x <= std::min(n - 1, cx + search); ++x) {
+            if (heat[y * n + x] > heat[py * n + px]) {
+                px = x;
+                py = y;
+            }
+        }
+    }
+    const double cell = region.size / n;
+    const double top = probability(heat[py * n + px]);
+    double sum = 0.0;
+    double mx = 0.0;
+    double my = 0.0;
+    double m2 = 0.0;
+    for (int y = std::max(0, py - reach); y <= std::min(n - 1, py + reach); ++y) {
+        for (int x = std::max(0, px - reach); x <= std::min(n - 1, px + reach); ++x) {
+            const double w = std::max(0.0, probability(heat[y * n + x]) - 0.1 * top);
+            sum += w;
+            mx += w * (x + 0.5);
+            my += w * (y + 0.5);
+            m2 += w * ((x - px) * (x - px) + (y - py) * (y - py));
+        }
+    }
+    if (top < 0.3 || sum <= 0) { // no peak worth the name
+        point.peak = point.direct;
+        point.spread = 2.5 * cell;
+        return;
+    }
+    point.peak = region.toPicture({mx / sum / n, my / sum / n});
+    const double ox = mx / sum - (px + 0.5);
+    const double oy = my / sum - (py + 0.5);
+    point.spread = cell * std::sqrt(std::max(0.1, (m2 / sum - ox * ox - oy * oy) / 2));
+}
+
+base::Box boxAround(const Observation& o) {
+    double left = 1e9;
+    double top = 1e9;
+    double right = -1e9;
+    double bottom = -1e9;
+    const auto take = [&](base::Vec2 p) {
+        left = std::min(left, p.x);
+        right = std::max(right, p.x);
+        top = std::min(top, p.y);
+        bottom = std::max(bottom, p.y);
+    };
+    for (const PosePoint& p : o.points) {
+        take(p.direct);
+    }
+    for (int row = 0; row < Silhouette::kRows && !o.silhouette.empty(); row += 2) {
+        for (const auto* s = o.silhouette.begin(row); s != o.silhouette.end(row); ++s) {
+            const double y = (row + 0.5) / Silhouette::kRows;
+            take(o.region.toPicture({s->from / Silhouette::kRows, y}));
+            take(o.region.toPicture({s->to / Silhouette::kRows, y}));
+        }
+    }
+    return {left, top, right - left, bottom - top};
+}
+
+class NetworkObserver final : public Observer {
+  public:
+    NetworkObserver(std::unique_ptr<PoseNetwork> network, marks::View view) : network_(std::move(network)), view_(view) {}
+
+    void restart() override { next_.reset(); }
+
+    base::Result<std::optional<Observation>> observe(const video::Frame& frame) override {
+        if (frame.empty() || frame.width() < 16 || frame.height() < 16) {
+            next_.reset();
+            return std::optional<Observation>{};
+        }
+        bool fresh = false;
+        std::optional<Region> region = next_;
+        std::optional<Look> look;
+        for (int attempt = 0; attempt < 2 && !look; ++attempt) {
+            if (!region) {
+                auto found = search(frame);
+                if (!found) {
+                    return found.error();
+                }
+                region = *found;
+                fresh = true;
+                if (!region) {
+                    break;
+                }
+            }
+            auto answer = see(frame, *region);
+            if (!answer) {
+                return answer.error();
+            }
+            if (answer->output.presence >= kKeepPresence) {
+                look = std::move(*answer);
+            } else {
+                region.reset(); // lost: search once in this same frame
+                if (fresh) {
+                    break;
+                }
+            }
+        }
+        if (!look) {
+            next_.reset();
+            return std::optional<Observation>{};
+        }
+        // The turn of the crop feeds back on the answer: repeat until it has settled. From frame to frame one
+        // run is enough, because the last frame's answer is a good start.
+        for (int i = 0; i < (fresh ? 4 : 2); ++i) {
+            const Region better = regionAfter(*look, fresh);
+            if (std::abs(better.turn - look->region.turn) < (fresh ? 0.03 : 0.14)) {
+                break;
+            }
+            auto again = see(frame, better);
+            if (!again) {
+                return again.error();
+            }
+            if (again->output.presence < kKeepPresence) {
+                break;
+            }
+            look = std::move(*again);
+        }
+        next_ = regionAfter(*look, fresh);
+        return std::optional<Observation>{keep(frame, *look)};
+    }
+
+  private:
+    base::Result<Look> see(const video::Frame& frame, const Region& region) {
+        auto output = network_->run(detail::cropRgb(frame, region, PoseOutput::kSide));
+        if (!output) {
+            return output.error();
+        }
+        return Look{std::move(*output), region};
+    }
+
+    /// Centre and size from the network's two circle points; the turn stands the trunk upright.
+    [[nodiscard]] Region regionAfter(const Look& look, bool fresh) const {
+        const base::Vec2 centre = look.picture(33);
+        const double size = 2 * kRegionMargin * base::length(look.picture(34) - centre);
+        Region next;
+        next.centre = centre;
+        // The body's size hardly changes within a clip; its circle breathes with the pose.
+        next.size = fresh ? size : std::clamp(size, look.region.size * 0.97, look.region.size * 1.03);
+        const base::Vec2 hips = look.middle(Point::left_hip, Point::right_hip);
+        const base::Vec2 shoulders = look.middle(Point::left_shoulder, Point::right_shoulder);
+        const base::Vec2 hands = look.middle(Point::left_wrist, Point::right_wrist);
+        const base::Vec2 up = shoulders - hips;
+        const bool handsHigh = base::dot(hands - shoulders, up) > 0;
+        if (view_ == marks::View::downTheLine || !handsHigh) {
+            next.turn = std::clamp(turnOf(hips, shoulders), -kLargestTurn, kLargestTurn);
+        } else {
+            next.turn = 0.0;
+        }
+        return next;
+    }
+
+    /// One person found by the search.
+    struct Person {
+        Region region;
+        double presence = 0.0;
+        double score = 0.0;
+        base::Vec2 hips;
+    };
+
+    base::Result<std::optional<Region>> search(const video::Frame& frame) {
+        const double width = frame.width();
+        const double height = frame.height();
+        std::vector<Person> people;
+        // Sides over the picture's height, large to small; a standing player needs about 1.3 times their height.
+        for (const double share : {1.15, 0.8, 0.55, 0.38, 0.26}) {
+            const double side = share * height;
+            const auto places = [side](double length) {
+                const int n = std::max(1, static_cast<int>(std::ceil((length - 0.55 * side) / (0.5 * side))));
+                std::vector<double> at;
+                for (int i = 0; i < n; ++i) {
+                    at.push_back(length * (i + 0.5) / n);
+                }
+                // From the middle outward: the player is more often there.
+                std::stable_sort(at.begin(), at.end(), [length](double a, double b) {
+                    return std::abs(a - length / 2) < std::abs(b - length / 2);
+                });
+                return at;
+            };
+            for (const double y : places(height)) {
+                for (const double x : places(width)) {
+                    const bool known = std::any_of(people.begin(), people.end(), [&](const Person& p) {
+                        return std::abs(p.hips.x - x) < 0.2 * side && std::abs(p.hips.y - y) < 0.3 * side;
+                    });
+                    if (known) {
+                        continue;
+                    }
+                    auto person = refine(frame, Region{{x, y}, side, 0.0});
+                    if (!person) {
+                        return person.error();
+                    }
+                    if (*person) {
+                        add(people, **person);
+                    }
+                }
+            }
+            const auto best = std::max_element(people.begin(), people.end(),
+                                               [](const Person& a, const Person& b) { return a.score < b.score; });
+            // Whoever is smaller than the crops of this step would have been preferred only if alone.
+            if (best != people.end() && best->presence > 0.9 && best->region.size > 0.75 * side) {
+                return std::optional{best->region};
+            }
+        }
+        const auto best = std::max_element(people.begin(), people.end(),
+                                           [](const Person& a, const Person& b) { return a.score < b.score; });
+        return best == people.end() ? std::optional<Region>{} : std::optional{best->region};
+    }
+
+    base::Result<std::optional<Person>> refine(const video::Frame& frame, Region region) {
+        for (int i = 0; i < 4; ++i) {
+            auto look = see(frame, region);
+            if (!look) {
+                return look.error();
+            }
+            if (look->output.presence < (i == 0 ? kHopePresence : kKeepPresence)) {
+                return std::optional<Person>{};
+            }
+            const Region next = regionAfter(*look, true);
+            const bool inside = next.centre.x > 0 && next.centre.y > 0 && next.centre.x < frame.width() &&
+                                next.centre.y < frame.height();
+            if (!inside || next.size < 0.1 * frame.height() || next.size > 3.0 * frame.height()) {
+                return std::optional<Person>{};
+            }
+            const bool settled = base::length(next.centre - region.centre) < 0.05 * region.size &&
+                                 std::abs(next.size / region.size - 1) < 0.1 && std::abs(next.turn - region.turn) < 0.2;
+            if (settled || i == 3) {
+                Person p;
+                p.region = next;
+                p.presence = look->output.presence;
+                p.hips = next.centre;
+                // Large and central, and both hands together as a player holds a club.
+                const double off = (next.centre.x - frame.width() / 2.0) / frame.width();
+                const double apart = base::length(look->picture(Point::left_wrist) - look->picture(Point::right_wrist));
+                p.score = std::log(next.size) - 6.0 * off * off + (apart < 0.10 * next.size ? 0.35 : 0.0) +
+                          std::log(p.presence);
+                return std::optional{p};
+            }
+            region = next;
+        }
+        return std::optional<Person>{};
+    }
+
+    static void add(std::vector<Person>& people, const Person& person) {
+        for (Person& p : people) {
+            if (base::length(p.hips - person.hips) < 0.15 * std::min(p.region.size, person.region.size)) {
+                if (person.score > p.score) {
+                    p = person;
+                }
+                return;
+            }
+        }
+        people.push_back(person);
+    }
+
+    static Observation keep(const video::Frame& frame, const Look& look) {
+        Observation o;
+        o.frame = frame.index();
+        o.time = frame.time();
+        o.presence = look.output.presence;
+        o.region = look.region;
+        o.silhouette = Silhouette(look.output.mask.data());
+        for (int i = 0; i < static_cast<int>(kPointCount); ++i) {
+            PosePoint& p = o.points[static_cast<std::size_t>(i)];
+            const float* l = look.output.landmarks.data() + static_cast<std::ptrdiff_t>(i) * 5;
+            const float* m = look.output.metric.data() + static_cast<std::ptrdiff_t>(i) * 3;
+            p.direct = look.picture(i);
+            p.depth = l[2] / PoseOutput::kSide * look.region.size;
+            p.visibility = probability(l[3]);
+            p.metric = {m[0], m[1], m[2]};
+            readHeat(look.output.heat.data() + static_cast<std::ptrdiff_t>(i) * PoseOutput::kHeatSide * PoseOutput::kHeatSide,
+                     look.crop(i), look.region, p);
+        }
+        o.box = boxAround(o);
+        return o;
+    }
+
+    std::unique_ptr<PoseNetwork> network_;
+    marks::View view_;
+    std::optional<Region> next_;
+};
+
+} // namespace
+
+base::Result<std::unique_ptr<Observer>> Observer::create(const NetworkBytes& bytes, marks::View view) {
+    auto network = PoseNetwork::create(bytes ? std::span<const unsigned char>(*bytes) : std::span<const unsigned char>{});
+    if (!network) {
+        return network.error();
+    }
+    return std::unique_ptr<Observer>(new NetworkObserver(std::move(*network), view));
+}
+
+bool Cadence::due(base::Seconds time) const {
+    if (!last_) {
+        return true;
+    }
+    const double gap = (time - *last_).value() * realPerShown_;
+    return gap >= (fast_ ? 0.012 : 0.033) - 1e-4 || gap < 0;
+}
+
+void Cadence::seen(base::Seconds time, const std::optional<Observation>& observation) {
+    if (observation) {
+        const base::Vec2 hands = base::midpoint((*observation)[Point::left_wrist].direct, (*observation)[Point::right_wrist].direct);
+        if (last_ && hands_) {
+            const double gap = (time - *last_).value() * realPerShown_;
+            // The region's side is about 1.3 statures; hands reach about 2 statures a second going back and 4 to
+            // 6 coming down (from memory).
+            const double speed = base::length(hands - *hands_) / observation->region.size / std::max(gap, 1e-3);
+            fast_ = speed > 1.6;
+        }
+        hands_ = hands;
+    } else {
+        hands_.reset();
+        fast_ = false;
+    }
+    last_ = time;
+}
+
+} // namespace plumbmark::body

@@ -1,0 +1,604 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+#include "swing/moments.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <functional>
+#include <numbers>
+
+#include "swing/detail/series.h"
+
+namespace plumbmark::swing {
+namespace {
+
+using detail::Crossing;
+using detail::Series;
+using marks::Landmark;
+using marks::MomentId;
+
+constexpr double kDefaultDistanceMetres = 4.5; // the filming protocol's 4-5 m, common practice, no source
+constexpr double kDefaultDistanceSigma = 1.6;
+constexpr double kRecorderSoundSigma = 0.006; // sound against picture without a clap test of the device
+
+/// Everything below runs in real seconds where the time scale is known (else in the working guess of it).
+class Finder {
+  public:
+    explicit Finder(const Clues& clues)
+        : c_(clues), r_(clues.timeScale.realPerShown), frame_(frameStep()) {
+        collect();
+    }
+
+    Found run() {
+        findCourse();
+        findImpact();
+        if (bottom_) {
+            findTop();
+            findLevels();
+            findAddress();
+            findLeadArm();
+            findPelvis();
+            findFinish();
+        } else {
+            miss("No full swing could be followed in this clip: film the whole swing, from before the club moves "
+                 "until the finish.");
+        }
+        applyFixes();
+        std::stable_sort(found_.moments.begin(), found_.moments.end(),
+                         [](const auto& a, const auto& b) { return a.time < b.time; });
+        if (bottom_) {
+            found_.bottom = base::Seconds{*bottom_ / r_};
+        }
+        return std::move(found_);
+    }
+
+  private:
+    double frameStep() const {
+        const auto& track = c_.track;
+        if (track.size() < 2) {
+            return 1.0 / 30.0;
+        }
+        return (track.back().time - track.front().time).value() * r_ / static_cast<double>(track.size() - 1);
+    }
+
+    base::Vec2 ground(std::size_t frame, base::Vec2 p) const {
+        return c_.scene.ground.toReference(static_cast<int>(frame), p);
+    }
+    double along(base::Vec2 p) const { return base::dot(p, c_.scene.vertical.right()) * c_.context.sideSign(); }
+    double height(base::Vec2 p) const { return base::dot(p, c_.scene.vertical.up()); }
+
+    void collect() {
+        stature_ = std::max(c_.scene.scale.pixelsPerStature, 1.0);
+        for (std::size_t i = 0; i < c_.track.size(); ++i) {
+            const auto& frame = c_.track[i];
+            const double t = frame.time.value() * r_;
+            if (const auto& grip = frame[Landmark::grip]) {
+                const base::Vec2 g = ground(i, grip->at);
+                gripX_.add(t, along(g) / stature_, grip->sigma / stature_);
+                gripY_.add(t, height(g) / stature_, grip->sigma / stature_);
+            }
+            const auto& lead = frame[Landmark::lead_hip];
+            const auto& trail = frame[Landmark::trail_hip];
+            if (lead && trail) {
+                const base::Vec2 mid = ground(i, base::midpoint(lead->at, trail->at));
+                pelvisX_.add(t, along(mid) / stature_, std::hypot(lead->sigma, trail->sigma) / 2 / stature_);
+                pelvisY_.add(t, height(mid) / stature_, std::hypot(lead->sigma, trail->sigma) / 2 / stature_);
+            }
+            const auto& shoulder = frame[Landmark::lead_shoulder];
+            const auto& wrist = frame[Landmark::lead_wrist];
+            if (shoulder && wrist) {
+                const base::Vec2 arm = wrist->at - shoulder->at;
+                const double len = std::max(base::length(arm), 1.0);
+                // Height of the wrist over the shoulder in arm lengths: 0 when the lead arm is level.
+                leadArm_.add(t, height(arm) / len, std::hypot(shoulder->sigma, wrist->sigma) / len);
+            }
+            if (i < c_.shaft.size() && c_.shaft[i]) {
+                const auto& s = *c_.shaft[i];
+                turned_.add(t, turnedBack(s, c_.scene.vertical, c_.context.sideSign()), s.sigmaDegrees);
+            }
+        }
+        normaliseTurns();
+    }
+
+    /// The track's turns count from an unknown full circle: put the quiet start between -180 and 180.
+    void normaliseTurns() {
+        if (turned_.empty() || c_.context.view != marks::View::faceOn) {
+            return;
+        }
+        std::vector<double> early(turned_.v.begin(),
+                                  turned_.v.begin() + static_cast<std::ptrdiff_t>(std::max<std::size_t>(1, turned_.size() / 6)));
+        std::nth_element(early.begin(), early.begin() + static_cast<std::ptrdiff_t>(early.size() / 2), early.end());
+        const double shift = 360.0 * std::round(early[early.size() / 2] / 360.0);
+        for (double& v : turned_.v) {
+            v -= shift;
+        }
+    }
+
+    bool faceOn() const { return c_.context.view == marks::View::faceOn; }
+    double half(double seconds) const { return std::max(seconds, 2.6 * frame_); }
+
+    /// Where the swing is: its bottom (club low and fastest) and roughly its top.
+    void findCourse() {
+        if (faceOn() && turned_.size() > 8) {
+            const auto grid = detail::gridOf(turned_, std::max(frame_, 1.0 / 240.0), half(0.02));
+            double steepest = -300.0; // degrees a second; slower than this is no swing through the ball
+            std::optional<std::size_t> at;
+            for (std::size_t i = 0; i < grid.at.size(); ++i) {
+                if (grid.at[i] && grid.at[i]->b < steepest && grid.at[i]->a > -150.0 && grid.at[i]->a < 150.0) {
+                    steepest = grid.at[i]->b;
+                    at = i;
+                }
+            }
+            if (at) {
+                const double t = grid.time(*at);
+                auto b = detail::crossing(turned_, 0.0, -1, t - 0.35, t + 0.25, half(0.012), 0.12, true);
+                bottom_ = b ? b->t : t;
+            }
+        }
+        if (!bottom_ && gripY_.size() > 8) {
+            // Hands: the lowest point inside the fastest stretch.
+            const double step = std::max(frame_, 1.0 / 240.0);
+            const auto gx = detail::gridOf(gripX_, step, half(0.03));
+            const auto gy = detail::gridOf(gripY_, step, half(0.03));
+            double fastest = 0.9; // statures a second, well under any full swing's hand speed
+            std::optional<double> at;
+            for (std::size_t i = 0; i < std::min(gx.at.size(), gy.at.size()); ++i) {
+                if (gx.at[i] && gy.at[i]) {
+                    const double speed = std::hypot(gx.at[i]->b, gy.at[i]->b);
+                    if (speed > fastest) {
+                        fastest = speed;
+                        at = gx.time(i);
+                    }
+                }
+            }
+            if (at) {
+                Series low = gripY_;
+                for (double& v : low.v) {
+                    v = -v;
+                }
+                const auto lowest = detail::peak(low, *at - 0.2, *at + 0.2, half(0.04));
+                bottom_ = lowest ? lowest->t : *at;
+                bottomFromHands_ = true;
+            }
+        }
+    }
+
+    void findImpact() {
+        if (!c_.ball || !c_.ball->lastSeen || !c_.ball->firstGone) {
+            miss(c_.ball ? "Impact cannot be told: the ball did not leave its place in this clip."
+                         : "Impact cannot be told: no ball was seen at address. A clean view of the ball would help.");
+            return;
+        }
+        const double a = c_.ball->lastSeen->value() * r_, b = c_.ball->firstGone->value() * r_;
+        if (bottom_ && (b < *bottom_ - 0.25 || a > *bottom_ + 0.25)) {
+            miss("Impact cannot be told: the ball left its place at another time than the club came through.");
+            return;
+        }
+        // Density over a grid: flat while the ball may have left, times what club and sound say.
+        const double edge = 0.0015; // exposure smears the bracket's ends
+        const int n = 801;
+        const double from = a - 4 * edge, to = b + 4 * edge;
+        std::vector<double> p(n);
+        auto soft = [](double x) { return 0.5 * (1.0 + std::erf(x / std::numbers::sqrt2)); };
+        std::string how = "ball";
+        std::optional<Crossing> club;
+        if (c_.headPassesBall) {
+            club = Crossing{c_.headPassesBall->time.value() * r_,
+                            std::max(c_.headPassesBall->sigma.value() * r_, 0.0005)};
+            if (club->t < a - 4 * club->sigma - 0.004 || club->t > b + 4 * club->sigma + 0.004) {
+                club.reset(); // disagrees with the ball: the ball is the fact
+            } else {
+                how += "+shaft";
+            }
+        }
+        const double distance = c_.context.cameraDistanceMetres.value_or(kDefaultDistanceMetres);
+        const double distanceSigma = c_.context.cameraDistanceMetres ? 0.3 : kDefaultDistanceSigma;
+        const double delay = distance / speedOfSound(20.0);
+        const double soundSigma = std::hypot(distanceSigma / speedOfSound(20.0), kRecorderSoundSigma);
+        // The loudest hit that fits the place; a neighbour's hit elsewhere in time is no candidate at all.
+        std::optional<double> sound;
+        for (const Hit& hit : c_.hits) {
+            const double t = hit.time.value() * r_ - delay;
+            if (t > a - 2.0 * soundSigma && t < b + 2.0 * soundSigma) {
+                sound = t;
+                how += "+sound";
+                break;
+            }
+        }
+        double sum = 0.0, mean = 0.0, square = 0.0;
+        for (int i = 0; i < n; ++i) {
+            const double t = from + (to - from) * i / (n - 1);
+            double density = soft((t - a) / edge) * soft((b - t) / edge);
+            if (club) {
+                density *= std::exp(-0.5 * std::pow((t - club->t) / club->sigma, 2)) + 1e-6;
+            }
+            if (sound) {
+                density *= std::exp(-0.5 * std::pow((t - *sound) / soundSigma, 2)) + 0.02;
+            }
+            sum += density, mean += density * t, square += density * t * t;
+        }
+        mean /= sum;
+        const double sigma = std::sqrt(std::max(square / sum - mean * mean, 1e-8));
+        bottom_ = mean;
+        bottomFromHands_ = false;
+        impact_ = mean;
+        put(MomentId::impact, mean, sigma, how);
+    }
+
+    void findTop() {
+        const double from = *bottom_ - 1.2, to = *bottom_ - 0.08;
+        std::optional<Crossing> fromShaft;
+        if (faceOn()) {
+            // The last peak before the downswing, not a waggle: walk back from the bottom while turning back grows.
+            const auto grid = detail::gridOf(turned_, std::max(frame_, 1.0 / 240.0), half(0.025));
+            double best = -1e9, at = 0.0;
+            for (std::size_t i = grid.at.size(); i-- > 0;) {
+                const double t = grid.time(i);
+                if (t > to || t < from || !grid.at[i]) {
+                    continue;
+                }
+                if (grid.at[i]->a > best) {
+                    best = grid.at[i]->a;
+                    at = t;
+                } else if (grid.at[i]->a < best - 60.0) {
+                    break;
+                }
+            }
+            if (best > 60.0) {
+                fromShaft = detail::peak(turned_, at - 0.08, at + 0.08, half(0.045));
+                const auto fit = detail::fitAt(turned_, at, half(0.045));
+                if (fromShaft && (!fit || fit->samples < 4 || fromShaft->sigma > 0.06)) {
+                    fromShaft.reset();
+                }
+            }
+        }
+        // Hands reverse: slowest instant while high.
+        std::optional<Crossing> fromHands;
+        const double step = std::max(frame_, 1.0 / 240.0);
+        const auto gx = detail::gridOf(gripX_, step, half(0.05));
+        const auto gy = detail::gridOf(gripY_, step, half(0.05));
+        double high = -1e9;
+        for (std::size_t i = 0; i < gy.at.size(); ++i) {
+            if (gy.at[i] && gy.time(i) > from && gy.time(i) < to) {
+                high = std::max(high, gy.at[i]->a);
+            }
+        }
+        double slowest = 1e9;
+        for (std::size_t i = 0; i < std::min(gx.at.size(), gy.at.size()); ++i) {
+            const double t = gx.time(i);
+            if (t < from || t > to || !gx.at[i] || !gy.at[i] || gy.at[i]->a < high - 0.06) {
+                continue;
+            }
+            const double speed = std::hypot(gx.at[i]->b, gy.at[i]->b);
+            if (speed < slowest) {
+                slowest = speed;
+                fromHands = Crossing{t, std::max(0.035, 1.5 * frame_)};
+            }
+        }
+        if (fromShaft) {
+            top_ = fromShaft->t;
+            put(MomentId::top, fromShaft->t, std::hypot(fromShaft->sigma, 0.004), "shaft");
+        } else if (fromHands) {
+            top_ = fromHands->t;
+            put(MomentId::top, fromHands->t, fromHands->sigma, "hands");
+        } else {
+            miss("The top cannot be told: neither shaft nor hands could be followed there.");
+        }
+    }
+
+    void findLevels() {
+        if (!faceOn()) {
+            return; // along the target line a level shaft points at the lens
+        }
+        const double gap = std::max(0.06, 2.5 * frame_);
+        const double top = top_.value_or(*bottom_ - 0.3);
+        putCrossing(MomentId::shaft_level_back, detail::crossing(turned_, 90.0, +1, top - 1.6, top, half(0.025), gap, true));
+        putCrossing(MomentId::shaft_level_down, detail::crossing(turned_, 90.0, -1, top, *bottom_, half(0.010), gap));
+        if (impact_) {
+            const double after = *impact_;
+            putCrossing(MomentId::release, detail::crossing(turned_, -45.0, -1, after, after + 0.4, half(0.010), gap));
+            putCrossing(MomentId::shaft_level_through,
+                        detail::crossing(turned_, -90.0, -1, after, after + 0.5, half(0.012), gap));
+        } else {
+            putCrossing(MomentId::shaft_level_through,
+                        detail::crossing(turned_, -90.0, -1, *bottom_, *bottom_ + 0.5, half(0.012), gap));
+        }
+    }
+
+    void putCrossing(MomentId id, const std::optional<Crossing>& c) {
+        if (c && c->sigma < 0.06) {
+            put(id, c->t, std::hypot(c->sigma, 0.25 * frame_ * 0.5), "shaft");
+        }
+    }
+
+    /// Back-extrapolated onset of the club's (else the hands') motion away from rest.
+    void findAddress() {
+        const double top = top_.value_or(*bottom_ - 0.3);
+        std::optional<Crossing> onset;
+        std::string how = "shaft";
+        if (faceOn()) {
+            onset = onsetBefore(turned_, top, 45.0, 2.0, 25.0, 6.0);
+        }
+        if (!onset) {
+            Series path; // distance of the hands from their place just before they leave, built on a rough rest
+            how = "hands";
+            const auto leave = gripAway(top);
+            path = leave;
+            if (!path.empty()) {
+                onset = onsetBefore(path, top, 0.20, 0.015, 0.15, 0.03);
+                if (onset) {
+                    onset->sigma = std::hypot(onset->sigma, 0.05);
+                }
+            }
+        }
+        if (onset) {
+            put(MomentId::address, onset->t, std::max(onset->sigma, 0.012), how);
+            address_ = onset->t;
+        } else {
+            miss("Address cannot be told: the clip starts after the club began to move, or it never rested.");
+        }
+    }
+
+    Series gripAway(double top) const {
+        Series out;
+        if (gripX_.size() < 8) {
+            return out;
+        }
+        // Rest place: median over the quietest 0.15 s before the top.
+        const auto gx = detail::gridOf(gripX_, 1.0 / 60.0, half(0.06));
+        const auto gy = detail::gridOf(gripY_, 1.0 / 60.0, half(0.06));
+        double quiet = 1e9, rx = 0, ry = 0;
+        for (std::size_t i = 0; i < std::min(gx.at.size(), gy.at.size()); ++i) {
+            if (!gx.at[i] || !gy.at[i] || gx.time(i) > top - 0.4 || gx.time(i) < top - 2.0) {
+                continue;
+            }
+            // low hands, slow hands
+            const double speed = std::hypot(gx.at[i]->b, gy.at[i]->b) + 2.0 * std::max(0.0, gy.at[i]->a - lowHands(top));
+            if (speed < quiet) {
+                quiet = speed, rx = gx.at[i]->a, ry = gy.at[i]->a;
+            }
+        }
+        if (quiet > 0.5) {
+            return out;
+        }
+        for (std::size_t i = 0; i < gripX_.size(); ++i) {
+            out.add(gripX_.t[i], std::hypot(gripX_.v[i] - rx, gripY_.v[i] - ry), gripX_.s[i]);
+        }
+        return out;
+    }
+
+    double lowHands(double top) const {
+        double low = 1e9;
+        for (std::size_t i = 0; i < gripY_.size(); ++i) {
+            if (gripY_.t[i] < top) {
+                low = std::min(low, gripY_.v[i]);
+            }
+        }
+        return low;
+    }
+
+    /// `clear`: surely under way; `small..large`: the part that is extrapolated; `still`: slope per second that
+    /// still counts as rest.
+    std::optional<Crossing> onsetBefore(const Series& series, double top, double clear, double smallest,
+                                        double largest, double still) const {
+        const double step = 1.0 / 240.0;
+        const auto grid = detail::gridOf(series, step, half(0.03));
+        if (grid.at.empty()) {
+            return std::nullopt;
+        }
+        auto indexOf = [&](double t) {
+            return static_cast<std::ptrdiff_t>(std::clamp((t - grid.start) / step, 0.0, static_cast<double>(grid.at.size() - 1)));
+        };
+        // Back from the top to where the motion was surely under way, then on to rest.
+        std::ptrdiff_t i = indexOf(top);
+        double restLevel = 0.0;
+        {
+            std::vector<double> before;
+            for (std::size_t k = 0; k < series.size() && series.t[k] < top - 0.35; ++k) {
+                before.push_back(series.v[k]);
+            }
+            if (before.empty()) {
+                return std::nullopt;
+            }
+            std::nth_element(before.begin(), before.begin() + static_cast<std::ptrdiff_t>(before.size() / 3), before.end());
+            restLevel = before[before.size() / 3];
+        }
+        while (i > 0 && (!grid.at[static_cast<std::size_t>(i)] || grid.at[static_cast<std::size_t>(i)]->a > restLevel + clear)) {
+            --i;
+        }
+        const std::ptrdiff_t underWay = i;
+        const auto quietSteps = static_cast<int>(std::lround(0.05 / step));
+        int quiet = 0;
+        while (i > 0) {
+            const auto& g = grid.at[static_cast<std::size_t>(i)];
+            quiet = g && g->b < still ? quiet + 1 : 0;
+            if (quiet >= quietSteps) {
+                break;
+            }
+            --i;
+        }
+        if (i <= 0) {
+            return std::nullopt; // never at rest before it moved
+        }
+        const double quietTime = grid.time(static_cast<std::size_t>(i + quietSteps));
+        // Level of rest: over what is told of the 0.12 s before the motion.
+        std::vector<double> rest;
+        double restSigma = 0.0;
+        for (std::size_t k = 0; k < series.size(); ++k) {
+            if (series.t[k] > quietTime - 0.12 && series.t[k] <= quietTime) {
+                rest.push_back(series.v[k]);
+                restSigma = std::max(restSigma, series.s[k]);
+            }
+        }
+        if (rest.empty()) {
+            return std::nullopt;
+        }
+        std::nth_element(rest.begin(), rest.begin() + static_cast<std::ptrdiff_t>(rest.size() / 2), rest.end());
+        const double level = rest[rest.size() / 2];
+        std::vector<double> ts, ds;
+        for (std::size_t k = 0; k < series.size(); ++k) {
+            const double d = series.v[k] - level;
+            if (series.t[k] > quietTime - 0.03 && series.t[k] <= grid.time(static_cast<std::size_t>(underWay)) + 0.25 &&
+                d > std::max(smallest, 2.0 * restSigma) && d < largest) {
+                ts.push_back(series.t[k]), ds.push_back(d);
+            }
+        }
+        if (ts.size() < 3) {
+            return Crossing{quietTime, 0.05};
+        }
+        // A motion from rest grows like (t - t0)^p, p between 2 (constant push) and 4 (smooth start).
+        double bestResidual = 1e9, bestOnset = quietTime;
+        std::vector<double> onsets;
+        for (const double p : {2.0, 2.5, 3.0, 3.5, 4.0}) {
+            double n = 0, su = 0, st = 0, suu = 0, sut = 0;
+            for (std::size_t k = 0; k < ts.size(); ++k) {
+                const double u = std::pow(ds[k], 1.0 / p);
+                n += 1, su += u, st += ts[k], suu += u * u, sut += u * ts[k];
+            }
+            const double slope = (n * sut - su * st) / std::max(n * suu - su * su, 1e-12);
+            const double onset = (st - slope * su) / n;
+            double residual = 0;
+            for (std::size_t k = 0; k < ts.size(); ++k) {
+                const double e = ts[k] - onset - slope * std::pow(ds[k], 1.0 / p);
+                residual += e * e;
+            }
+            onsets.push_back(onset);
+            if (residual < bestResidual) {
+                bestResidual = residual, bestOnset = onset;
+            }
+        }
+        const auto [lo, hi] = std::minmax_element(onsets.begin(), onsets.end());
+        const double scatter = std::sqrt(bestResidual / static_cast<double>(ts.size()));
+        return Crossing{std::clamp(bestOnset, quietTime - 0.15, grid.time(static_cast<std::size_t>(underWay))),
+                        std::hypot(scatter, 0.35 * (*hi - *lo), 0.5 * frame_)};
+    }
+
+    void findLeadArm() {
+        const double top = top_.value_or(*bottom_ - 0.3);
+        const double gap = std::max(0.09, 2.5 * frame_);
+        const double bias = 0.10; // the shoulder's likely bias in arm lengths, not jitter: cannot average out
+        auto put1 = [&](MomentId id, const std::optional<Crossing>& c) {
+            if (!c) {
+                return;
+            }
+            const auto fit = detail::fitAt(leadArm_, c->t, half(0.035));
+            const double slope = fit ? std::max(std::abs(fit->b), 0.3) : 1.0;
+            put(id, c->t, std::hypot(c->sigma, bias / slope), "arm");
+        };
+        put1(MomentId::lead_arm_level_back, detail::crossing(leadArm_, 0.0, +1, top - 1.2, top, half(0.035), gap, true));
+        put1(MomentId::lead_arm_level_down, detail::crossing(leadArm_, 0.0, -1, top, *bottom_, half(0.02), gap));
+    }
+
+    void findPelvis() {
+        if (!faceOn() || !top_ || pelvisX_.size() < 8) {
+            return;
+        }
+        // Farthest from the target around the top; a flat farthest point is told with a wide sigma.
+        Series away = pelvisX_;
+        for (double& v : away.v) {
+            v = -v;
+        }
+        const double from = *top_ - 0.40, to = std::min(*top_ + 0.12, *bottom_ - 0.06);
+        const auto grid = detail::gridOf(away, 1.0 / 240.0, half(0.07));
+        std::optional<std::size_t> best;
+        for (std::size_t i = 0; i < grid.at.size(); ++i) {
+            const double t = grid.time(i);
+            if (grid.at[i] && t >= from && t <= to && (!best || grid.at[i]->a > grid.at[*best]->a)) {
+                best = i;
+            }
+        }
+        if (!best) {
+            return;
+        }
+        const double at = grid.time(*best);
+        if (at <= from + 0.01 || at >= to - 0.01) {
+            return; // no reversal inside the window: cannot tell
+        }
+        const auto fit = grid.at[*best];
+        const double curvature = std::max(-2.0 * fit->c, 0.05);
+        // Noise of the slope over the window against the curvature.
+        const double sigma = std::clamp(0.0015 * 1.7 / 0.07 / curvature, 0.012, 0.12);
+        put(MomentId::pelvis_starts_forward, at, sigma, "pelvis");
+    }
+
+    /// First time after impact when hands and mid-hip are both slower than 5 % of their own peak for 0.15 s.
+    void findFinish() {
+        const double step = 1.0 / 120.0;
+        const auto speedOf = [&](const Series& x, const Series& y) {
+            const auto gx = detail::gridOf(x, step, half(0.06)), gy = detail::gridOf(y, step, half(0.06));
+            Series out;
+            for (std::size_t i = 0; i < std::min(gx.at.size(), gy.at.size()); ++i) {
+                if (gx.at[i] && gy.at[i]) {
+                    out.add(gx.time(i), std::hypot(gx.at[i]->b, gy.at[i]->b), 0.0);
+                }
+            }
+            return out;
+        };
+        const Series hands = speedOf(gripX_, gripY_), pelvis = speedOf(pelvisX_, pelvisY_);
+        if (hands.empty() || pelvis.empty()) {
+            return;
+        }
+        auto peakOf = [&](const Series& s) {
+            double top = 0.0;
+            for (std::size_t i = 0; i < s.size(); ++i) {
+                if (s.t[i] > *bottom_ - 0.4 && s.t[i] < *bottom_ + 0.6) {
+                    top = std::max(top, s.v[i]);
+                }
+            }
+            return top;
+        };
+        // The trackers' own restlessness must not hide a rest: never ask for less than 0.05 statures a second.
+        const double handsBar = std::max(0.05 * peakOf(hands), 0.05), pelvisBar = std::max(0.05 * peakOf(pelvis), 0.05);
+        auto quietAt = [](const Series& s, double t, double bar) {
+            const auto it = std::lower_bound(s.t.begin(), s.t.end(), t);
+            return it != s.t.end() && s.v[static_cast<std::size_t>(it - s.t.begin())] < bar;
+        };
+        const double end = c_.track.back().time.value() * r_;
+        std::optional<double> since;
+        for (double t = *bottom_ + 0.25; t < end - 0.02; t += step) {
+            if (quietAt(hands, t, handsBar) && quietAt(pelvis, t, pelvisBar)) {
+                if (!since) {
+                    since = t;
+                }
+                if (t - *since >= 0.15) {
+                    put(MomentId::finish, *since, 0.08, "hands+pelvis");
+                    return;
+                }
+            } else {
+                since.reset();
+            }
+        }
+        miss("The finish cannot be told: the clip ends before the player comes to rest. Hold the finish for a second.");
+    }
+
+    void put(MomentId id, double realTime, double realSigma, std::string how) {
+        found_.moments.push_back({id, base::Seconds{realTime / r_}, base::Seconds{realSigma / r_}, std::move(how)});
+    }
+    void miss(std::string sentence) { found_.missing.push_back(std::move(sentence)); }
+
+    void applyFixes() {
+        for (const auto& fix : c_.fixedByHand) {
+            std::erase_if(found_.moments, [&](const auto& m) { return m.id == fix.id; });
+            found_.moments.push_back(fix);
+        }
+    }
+
+    const Clues& c_;
+    double r_, frame_, stature_ = 1.0;
+    Series turned_, gripX_, gripY_, pelvisX_, pelvisY_, leadArm_;
+    std::optional<double> bottom_, top_, impact_, address_;
+    bool bottomFromHands_ = false;
+    Found found_;
+};
+
+} // namespace
+
+double turnedBack(const club::ShaftSample& shaft, const scene::Vertical& vertical, int sideSign) {
+    // The picture's down turned by the vertical's angle is true down; counter-clockwise is positive there.
+    return -(shaft.angleDegrees + vertical.angleDegrees) * sideSign;
+}
+
+Found findMoments(const Clues& clues) { return Finder(clues).run(); }
+
+} // namespace plumbmark::swing

@@ -11,6 +11,7 @@
 #include "base/progress.h"
 #include "base/result.h"
 #include "club/club.h"
+#include "club/shaft.h"
 #include "coaching/checkpoint.h"
 #include "marks/landmark.h"
 #include "marks/moment.h"
@@ -31,6 +32,7 @@ struct Outcome {
     marks::Moments moments;
     club::ShaftTrack shaft;
     std::optional<club::Ball> ball;
+    std::optional<club::Hit> hit; ///< the shaft where the head reaches the ball
     std::vector<measure::Measurement> measurements;
     std::vector<coaching::CheckpointResult> checkpoints;
     std::vector<coaching::Caution> cautions;

@@ -1,0 +1,410 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+#include "analysis/analysis.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <deque>
+#include <future>
+
+#include "analysis/detail/evidence.h"
+#include "analysis/detail/hands.h"
+#include "body/observer.h"
+#include "coaching/caution.h"
+#include "coaching/judge.h"
+#include "scene/estimates.h"
+#include "scene/ground_watch.h"
+#include "swing/moments.h"
+
+namespace plumbmark::analysis {
+namespace {
+
+using marks::Landmark;
+
+/// How presentation time relates to real time, before any picture was read.
+marks::TimeScale timeScaleOf(const video::ClipInfo& clip, const std::optional<double>& told) {
+    if (told && clip.playbackFps > 0) {
+        return {clip.playbackFps / *told, true, "told"};
+    }
+    if (clip.captureFps && clip.playbackFps > 0) {
+        return {clip.playbackFps / *clip.captureFps, true, clip.captureSource};
+    }
+    return {1.0, false, "assumed"};
+}
+
+/// A clip that does not say how fast it was captured: when its fastest shaft turns far slower than any full
+/// swing's, the windows of the moment finder must stretch. A working guess only: `known` stays false.
+double guessRealPerShown(const club::ShaftTrack& shaft) {
+    std::vector<double> speeds;
+    for (std::size_t i = 1; i < shaft.size(); ++i) {
+        if (shaft[i] && shaft[i - 1]) {
+            const double dt = (shaft[i]->time - shaft[i - 1]->time).value();
+            if (dt > 0 && dt < 0.1) {
+                speeds.push_back(std::abs(shaft[i]->angleDegrees - shaft[i - 1]->angleDegrees) / dt);
+            }
+        }
+    }
+    if (speeds.size() < 20) {
+        return 1.0;
+    }
+    std::sort(speeds.begin(), speeds.end());
+    const double fast = speeds[speeds.size() * 98 / 100];
+    double best = 1.0, misfit = 1e9;
+    for (const double r : {1.0, 0.5, 0.25, 0.125}) {
+        // Published mean peak shaft speed of professionals: 2413 +- 442 degrees a second (Zheng et al. 2008);
+        // club players are slower, so the middle of the range is taken lower.
+        const double m = std::abs(std::log(fast / r / 1600.0));
+        if (m < misfit) {
+            misfit = m, best = r;
+        }
+    }
+    return best;
+}
+
+/// The one pass over the pixels. Network on few frames; the frames between two looks wait in a short queue
+/// until their hands are known, then club and ball are searched on a worker while decoding goes on.
+class Pass {
+  public:
+    Pass(Evidence& evidence, body::Observer* observer, const marks::Track& handTrack)
+        : e_(evidence), observer_(observer), handTrack_(handTrack), cadence_(evidence.timeScale.realPerShown),
+          search_({evidence.timeScale, evidence.clip.playbackFps}), ball_(evidence.clip.playbackFps),
+          groundStride_(std::max(1, static_cast<int>(std::lround(evidence.clip.playbackFps / evidence.timeScale.realPerShown / 15.0)))) {}
+
+    base::Result<void> add(const video::Frame& frame) {
+        waiting_.push_back(frame);
+        if (!observer_) {
+            if (waiting_.size() >= 8) {
+                flush(nullptr);
+            }
+            return {};
+        }
+        if (!cadence_.due(frame.time()) && frame.index() + 1 < e_.clip.frames) {
+            if (waiting_.size() > 64) {
+                flush(nullptr);
+            }
+            return {};
+        }
+        auto looked = observer_->observe(frame);
+        if (!looked) {
+            return looked.error();
+        }
+        std::optional<body::Observation>& seen = looked.value();
+        cadence_.seen(frame.time(), seen);
+        if (seen) {
+            stature_.add(*seen);
+        }
+        if (seen && (seen->frame % groundStride_ == 0 || lastGround_ < 0 || seen->frame - lastGround_ >= groundStride_)) {
+            lastGround_ = seen->frame;
+            wait();
+            const std::array<base::Box, 1> moving{reachOf(*seen)};
+            ground_.add(frame, moving);
+        }
+        flush(seen ? &*seen : nullptr);
+        if (seen) {
+            e_.observations.push_back(std::move(*seen));
+        }
+        return {};
+    }
+
+    void finish() {
+        flush(nullptr);
+        wait();
+        e_.shaftEvidence = search_.finish();
+        e_.ground = ground_.finish(e_.clip.frames);
+        if (e_.ground.moved() && ground_.placedShare() < 0.5) {
+            e_.warnings.push_back("The camera moved and the ground could not be followed in half of the clip: "
+                                  "positions against address are less sure. A stand for the camera would help.");
+        }
+        ballEvidence_ = ball_.finish();
+    }
+    [[nodiscard]] const club::BallEvidence& ballEvidence() const { return ballEvidence_; }
+
+  private:
+    /// Player and club: the box of the silhouette grown by a club's length.
+    [[nodiscard]] base::Box reachOf(const body::Observation& seen) const {
+        const double grow = 0.25 * stature_.pixels();
+        return {seen.box.x - grow, seen.box.y - grow, seen.box.width + 2 * grow, seen.box.height + 2 * grow};
+    }
+
+    void wait() {
+        if (running_.valid()) {
+            running_.get();
+        }
+    }
+
+    void flush(const body::Observation* now) {
+        if (waiting_.empty()) {
+            return;
+        }
+        struct Job {
+            video::Frame frame;
+            std::optional<club::Hands> hands;
+            std::optional<club::Feet> feet;
+        };
+        std::vector<Job> jobs;
+        jobs.reserve(waiting_.size());
+        const body::Observation* before = e_.observations.empty() ? nullptr : &e_.observations.back();
+        const double size = stature_.pixels();
+        for (auto& frame : waiting_) {
+            Job job;
+            if (before && now && (now->time - before->time).value() * e_.timeScale.realPerShown < 0.25) {
+                job.hands = handsBetween(*before, *now, frame.time(), e_.request.context, size);
+            } else if (now && now->frame == frame.index()) {
+                job.hands = handsBetween(*now, *now, frame.time(), e_.request.context, size);
+            } else if (!observer_) {
+                job.hands = handsByHand(frame.time());
+            }
+            if (now || before) {
+                job.feet = feetOf(now ? *now : *before, e_.request.context, size);
+            }
+            job.frame = std::move(frame);
+            jobs.push_back(std::move(job));
+        }
+        waiting_.clear();
+        wait();
+        running_ = std::async(std::launch::async, [this, work = std::move(jobs)] {
+            for (const Job& job : work) {
+                search_.push(job.frame, job.hands);
+                ball_.push(job.frame, job.feet, ground_.still() ? scene::GroundMotion::Step{} : ground_.latest());
+            }
+        });
+    }
+
+    [[nodiscard]] std::optional<club::Hands> handsByHand(base::Seconds time) const {
+        const auto grip = marks::markAt(handTrack_, Landmark::grip, time);
+        const auto lead = marks::markAt(handTrack_, Landmark::lead_wrist, time);
+        const auto head = marks::markAt(handTrack_, Landmark::head_centre, time);
+        const auto ankle = marks::markAt(handTrack_, Landmark::lead_ankle, time);
+        if ((!grip && !lead) || !head || !ankle) {
+            return std::nullopt;
+        }
+        club::Hands hands;
+        hands.grip = grip ? grip->at : lead->at;
+        if (lead) {
+            hands.leadWrist = lead->at;
+        }
+        // Head centre to ankle is about 0.87 of stature standing, 0.8 bent over (from memory, a search window only).
+        hands.staturePixels = base::length(head->at - ankle->at) / 0.82;
+        hands.gripSigma = 0.02 * hands.staturePixels;
+        return hands;
+    }
+
+    Evidence& e_;
+    body::Observer* observer_;
+    const marks::Track& handTrack_;
+    body::Cadence cadence_;
+    club::ShaftSearch search_;
+    club::BallWatch ball_;
+    scene::GroundWatch ground_;
+    WorkingStature stature_;
+    int groundStride_;
+    int lastGround_ = -1;
+    std::vector<video::Frame> waiting_;
+    std::future<void> running_;
+    club::BallEvidence ballEvidence_;
+};
+
+marks::Track emptyTrack(const std::vector<base::Seconds>& times) {
+    marks::Track track(times.size());
+    for (std::size_t i = 0; i < times.size(); ++i) {
+        track[i].time = times[i];
+    }
+    return track;
+}
+
+club::FitContext fitContext(const Evidence& e) { return {e.request.context, e.timeScale, e.clip.height}; }
+
+/// Shaft and ball as landmarks, except where a hand mark holds the place.
+void addClub(marks::Track& track, const club::ShaftTrack& shaft, const std::optional<club::Ball>& ball,
+             const scene::GroundMotion& ground) {
+    for (std::size_t i = 0; i < track.size(); ++i) {
+        auto put = [&](Landmark l, base::Vec2 at, double sigma, base::Origin origin) {
+            if (!track[i][l] || track[i][l]->origin != base::Origin::hand) {
+                track[i][l] = marks::Mark{at, sigma, origin};
+            }
+        };
+        if (i < shaft.size() && shaft[i]) {
+            const auto& s = *shaft[i];
+            const double sigma = std::max(s.headSigma, 1.0);
+            if (s.butt) {
+                put(Landmark::club_butt, *s.butt, sigma, s.origin);
+            }
+            if (s.head) {
+                put(Landmark::club_head, *s.head, sigma, s.origin);
+            }
+        }
+        if (ball && (!ball->lastSeen || track[i].time <= *ball->lastSeen)) {
+            put(Landmark::ball, ground.fromReference(static_cast<int>(i), ball->centre), ball->sigma,
+                base::Origin::tracked);
+        }
+    }
+}
+
+Outcome conclude(const Evidence& e, const marks::HandMarks& handMarks) {
+    Outcome out;
+    out.clip = e.clip;
+    out.context = e.request.context;
+    out.timeScale = e.timeScale;
+    out.warnings = e.warnings;
+
+    body::Timing timing{e.timeScale.realPerShown, std::nullopt};
+    marks::Track automatic = e.body.track.empty() ? emptyTrack(e.times) : e.body.track;
+    out.track = body::applyHandMarks(automatic, handMarks, timing);
+
+    const auto clubMark = [](const marks::HandMark& m) {
+        return m.landmark == Landmark::club_butt || m.landmark == Landmark::club_head || m.landmark == Landmark::grip;
+    };
+    out.shaft = std::any_of(handMarks.begin(), handMarks.end(), clubMark)
+                    ? club::applyHandMarks(e.shaft, e.shaftEvidence, fitContext(e), handMarks)
+                    : e.shaft;
+    out.ball = e.ball;
+    for (const auto& mark : handMarks) {
+        if (mark.landmark != Landmark::ball || !mark.at) {
+            continue;
+        }
+        club::Ball ball = out.ball.value_or(club::Ball{});
+        ball.centre = e.ground.toReference(mark.frame, *mark.at);
+        ball.sigma = mark.sigma;
+        out.ball = ball;
+    }
+
+    // Scene.
+    out.scene.width = e.clip.width;
+    out.scene.height = e.clip.height;
+    out.scene.vertical = e.vertical;
+    out.scene.ground = e.ground;
+    out.scene.distanceMetres = e.request.context.cameraDistanceMetres;
+    if (e.body.stature) {
+        out.scene.scale = {e.body.stature->pixels, e.body.stature->sigma / e.body.stature->pixels, std::nullopt, "body"};
+    } else {
+        for (const auto& frame : out.track) {
+            if (const auto scale = scene::scaleFromBody(frame, e.request.context.view, e.vertical)) {
+                out.scene.scale = *scale;
+                break;
+            }
+        }
+    }
+    if (e.request.context.statureMetres && out.scene.scale.pixelsPerStature > 0) {
+        out.scene.scale = scene::withStature(out.scene.scale, *e.request.context.statureMetres);
+    }
+
+    std::optional<swing::HeadPassesBall> passes;
+    if (out.ball) {
+        if (const auto hit = club::fitHit(e.shaftEvidence, out.shaft, *out.ball, fitContext(e))) {
+            passes = swing::HeadPassesBall{hit->time, hit->sigma};
+            out.hit = hit;
+        }
+    }
+    auto found = swing::findMoments({out.track, out.shaft, out.ball, out.scene, out.context, out.timeScale, e.hits,
+                                     passes, {}});
+    out.moments = std::move(found.moments);
+    out.warnings.insert(out.warnings.end(), found.missing.begin(), found.missing.end());
+    addClub(out.track, out.shaft, out.ball, e.ground);
+
+    out.measurements = measure::measureAll({out.track, out.moments, out.shaft, out.ball, out.scene, out.context, out.timeScale});
+    out.checkpoints = coaching::judge(coaching::Playbook::standard(), out.measurements, out.context, {});
+    const std::array<coaching::SwingNumbers, 1> swings{coaching::SwingNumbers{out.measurements}};
+    out.cautions = coaching::cautions(swings, {});
+    return out;
+}
+
+} // namespace
+
+base::Result<std::optional<Analysed>> analyse(video::Clip& clip, const NetworkBytes& network, const Request& request,
+                                              const base::Progress& progress) {
+    auto e = std::make_shared<Evidence>();
+    e->clip = clip.info();
+    e->times = clip.times();
+    e->request = request;
+    e->timeScale = timeScaleOf(e->clip, request.captureFps);
+    e->warnings = e->clip.warnings;
+    if (!e->timeScale.known) {
+        e->warnings.push_back("This clip does not say how fast it was filmed, so no times are given. Tell the capture "
+                              "rate (frames a second) to get them.");
+    }
+
+    std::unique_ptr<body::Observer> observer;
+    if (auto made = body::Observer::create(network)) {
+        observer = std::move(made).value();
+    } else if (network) {
+        return made.error();
+    } else {
+        e->warnings.push_back("The pose network is not installed, so only hand marks and what follows from them are "
+                              "used. Run platform/linux/fetch-network.sh to install it.");
+    }
+    const marks::Track byHand = body::applyHandMarks(emptyTrack(e->times), request.handMarks, {});
+
+    progress.tell(0.0, "Reading the clip");
+    if (auto sound = clip.sound()) {
+        e->hits = swing::findHits(*sound);
+    } // a clip whose sound cannot be read is a clip without sound
+
+    if (request.plumbEdge) {
+        e->vertical = scene::fromPlumbEdge(request.plumbEdge->first, request.plumbEdge->second);
+    } else if (request.rollDegrees) {
+        e->vertical = scene::fromRoll(base::Degrees{*request.rollDegrees});
+    }
+
+    club::BallEvidence ballEvidence;
+    {
+        Pass pass(*e, observer.get(), byHand);
+        std::optional<base::Error> broken;
+        bool cancelled = false;
+        const auto streamed = clip.stream(0, e->clip.frames - 1, [&](const video::Frame& frame) {
+            if (progress.cancelled()) {
+                cancelled = true;
+                return false;
+            }
+            if (frame.index() % 16 == 0) {
+                progress.tell(0.95 * frame.index() / std::max(1, e->clip.frames), "Following body and club");
+            }
+            if (auto added = pass.add(frame); !added) {
+                broken = added.error();
+                return false;
+            }
+            return true;
+        });
+        pass.finish();
+        if (cancelled) {
+            return std::optional<Analysed>{};
+        }
+        if (broken) {
+            return *broken;
+        }
+        if (!streamed) {
+            return streamed.error();
+        }
+        ballEvidence = pass.ballEvidence();
+    }
+    if (observer && e->observations.empty()) {
+        e->warnings.push_back("No player was found in this clip: the whole body should be in the picture, upright and "
+                              "not too small.");
+    }
+
+    progress.tell(0.96, "Finding the key moments");
+    if (!e->observations.empty()) {
+        e->body = body::autoTrack(e->observations, e->times, request.context, {e->timeScale.realPerShown, std::nullopt});
+        e->warnings.insert(e->warnings.end(), e->body.warnings.begin(), e->body.warnings.end());
+    }
+    e->shaft = club::fitShaft(e->shaftEvidence, fitContext(*e), request.handMarks);
+    if (!e->timeScale.known) {
+        e->timeScale.realPerShown = guessRealPerShown(e->shaft);
+    }
+    e->ball = club::findBall(ballEvidence, e->shaft, fitContext(*e));
+
+    Analysed analysed{conclude(*e, request.handMarks), e};
+    // The jolt of the hit must not be smoothed: once impact is known, the body's track is made again around it.
+    if (const auto* impact = marks::find(analysed.outcome.moments, marks::MomentId::impact); impact && !e->observations.empty()) {
+        e->body = body::autoTrack(e->observations, e->times, request.context, {e->timeScale.realPerShown, impact->time});
+        analysed.outcome = conclude(*e, request.handMarks);
+    }
+    progress.tell(1.0, "Done");
+    return std::optional<Analysed>{std::move(analysed)};
+}
+
+Outcome recompute(const Evidence& evidence, const marks::HandMarks& handMarks) {
+    return conclude(evidence, handMarks);
+}
+
+} // namespace plumbmark::analysis

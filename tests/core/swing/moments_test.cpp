@@ -1,0 +1,252 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <functional>
+#include <random>
+
+#include "swing/moments.h"
+
+using namespace plumbmark;
+using marks::Landmark;
+using marks::MomentId;
+
+namespace {
+
+/// A made-up swing in the picture plane with exact moments. Backswing 0.80 s and downswing 0.267 s: 24 and 8
+/// frames at 30 frames/s, the count published for most tour players (Grober & Cholewicki 2006).
+struct Made {
+    double start = 0.9, backswing = 0.80, downswing = 0.267;
+    double lean = 4.0;     // turned back at rest, degrees
+    double topTurn = 265.0;
+    double hitSpeed = 1900.0; // degrees a second at the ball
+
+    [[nodiscard]] double top() const { return start + backswing; }
+    [[nodiscard]] double hit() const { return top() + downswing; }
+
+    [[nodiscard]] double turned(double t) const {
+        if (t <= start) {
+            return lean;
+        }
+        if (t <= top()) {
+            const double u = (t - start) / backswing;
+            return lean + (topTurn - lean) * u * u * u * (u * (6 * u - 15) + 10); // at rest at both ends
+        }
+        // Quintic from rest at the top to -6 degrees at the hit with its speed and no acceleration.
+        const double d = downswing, end = -6.0;
+        const double u = std::min((t - top()) / d, 1.0);
+        const double drop = end - topTurn, v = -hitSpeed * d;
+        const double a3 = 10 * drop - 4 * v, a4 = -15 * drop + 7 * v, a5 = 6 * drop - 3 * v;
+        double value = topTurn + u * u * u * (a3 + u * (a4 + u * a5));
+        if (t > hit()) {
+            const double e = t - hit(), slow = 0.16;
+            value += -0.8 * hitSpeed * slow * (1 - std::exp(-e / slow));
+        }
+        return value;
+    }
+    [[nodiscard]] double when(double level, double from, double to) const {
+        for (int i = 0; i < 80; ++i) {
+            const double mid = (from + to) / 2;
+            ((turned(mid) - level) * (turned(from) - level) <= 0 ? to : from) = mid;
+        }
+        return (from + to) / 2;
+    }
+};
+
+struct Scene {
+    marks::Track track;
+    club::ShaftTrack shaft;
+    std::optional<club::Ball> ball;
+    scene::Scene scene;
+    marks::ShotContext context;
+    marks::TimeScale scale;
+    std::vector<swing::Hit> hits;
+    std::optional<swing::HeadPassesBall> passes;
+
+    [[nodiscard]] swing::Found find() const {
+        return swing::findMoments({track, shaft, ball, scene, context, scale, hits, passes, {}});
+    }
+};
+
+Scene film(const Made& made, double fps, double seconds, double noiseDegrees, unsigned seed, int side = 1) {
+    Scene s;
+    s.scene.scale.pixelsPerStature = 500;
+    s.scene.width = 1280, s.scene.height = 720;
+    s.context.hand = side > 0 ? marks::Hand::right : marks::Hand::left;
+    std::mt19937 random(seed);
+    std::normal_distribution<double> gauss;
+    const double offset = 0.35 / fps; // frames never fall on the events
+    for (int i = 0; i < static_cast<int>(seconds * fps); ++i) {
+        const double t = i / fps;
+        const double w = t + offset;
+        marks::FrameMarks frame;
+        frame.time = base::Seconds{t};
+        const double turned = made.turned(w);
+        // Hands on a circle round the lead shoulder, a third of the shaft's turn.
+        const double arm = (turned / 2.4) * M_PI / 180.0;
+        const double px = 640 - side * 170 * std::sin(arm), py = 330 + 170 * std::cos(arm);
+        auto mark = [&](Landmark l, double x, double y) { frame[l] = marks::Mark{{x + gauss(random), y + gauss(random)}, 1.0, base::Origin::network}; };
+        mark(Landmark::grip, px, py);
+        mark(Landmark::lead_wrist, px, py - 10 * std::cos(arm));
+        mark(Landmark::lead_shoulder, 640, 330);
+        const double sway = w < made.start ? 0 : -12 * std::sin(std::min(1.0, (w - made.start) / (made.top() - 0.08 - made.start)) * M_PI / 2);
+        const double drive = w < made.top() - 0.08 ? 0 : 40 * (1 - std::exp(-std::pow((w - made.top() + 0.08) / 0.2, 2)));
+        mark(Landmark::lead_hip, 640 + 25 + side * (sway + drive), 420);
+        mark(Landmark::trail_hip, 640 - 25 + side * (sway + drive), 420);
+        s.track.push_back(frame);
+        club::ShaftSample sample;
+        sample.time = frame.time;
+        sample.angleDegrees = -side * (turned + noiseDegrees * gauss(random)) + 360.0 * 2;
+        sample.sigmaDegrees = noiseDegrees;
+        s.shaft.push_back(sample);
+    }
+    club::Ball ball;
+    ball.centre = {640, 690};
+    ball.radius = 6;
+    for (const auto& frame : s.track) {
+        if (frame.time.value() + offset < made.hit()) {
+            ball.lastSeen = frame.time;
+        } else if (!ball.firstGone) {
+            ball.firstGone = frame.time;
+        }
+    }
+    s.ball = ball;
+    return s;
+}
+
+double errorOf(const swing::Found& found, MomentId id, double truth) {
+    const auto* m = marks::find(found.moments, id);
+    return m ? m->time.value() - truth : std::nan("");
+}
+
+} // namespace
+
+TEST(Moments, AreFoundWhereAMadeSwingHasThem) {
+    for (const double fps : {120.0, 240.0}) {
+        for (unsigned seed = 1; seed <= 12; ++seed) {
+            Made made;
+            made.start = 0.8 + 0.013 * seed;
+            const auto scene = film(made, fps, 3.2, 0.8, seed, seed % 2 ? 1 : -1);
+            const double o = 0.35 / fps;
+            const auto found = scene.find();
+            const std::string where = std::to_string(fps) + " seed " + std::to_string(seed);
+            auto check = [&](MomentId id, double truth, double tolerance) {
+                EXPECT_LE(std::abs(errorOf(found, id, truth - o)), tolerance) << marks::momentName(id) << ' ' << where;
+            };
+            check(MomentId::shaft_level_back, made.when(90, made.start, made.top()), 0.008);
+            check(MomentId::top, made.top(), 0.012);
+            check(MomentId::shaft_level_down, made.when(90, made.top(), made.hit()), 0.003);
+            check(MomentId::impact, made.hit(), 0.6 / fps);
+            check(MomentId::release, made.when(-45, made.hit(), made.hit() + 0.2), 0.004);
+            check(MomentId::shaft_level_through, made.when(-90, made.hit(), made.hit() + 0.2), 0.006);
+            check(MomentId::address, made.start, 0.120);
+            check(MomentId::pelvis_starts_forward, made.top() - 0.08, 0.05);
+        }
+    }
+}
+
+TEST(Moments, SixtyEightPercentIntervalsHold) {
+    int held = 0, told = 0;
+    for (unsigned seed = 1; seed <= 60; ++seed) {
+        Made made;
+        made.start = 0.8 + 0.0037 * seed;
+        const auto scene = film(made, 120, 3.0, 1.0, seed);
+        const auto found = scene.find();
+        const double o = 0.35 / 120;
+        for (const auto& [id, truth] : {std::pair{MomentId::shaft_level_back, made.when(90, made.start, made.top())},
+                                        std::pair{MomentId::shaft_level_down, made.when(90, made.top(), made.hit())},
+                                        std::pair{MomentId::impact, made.hit()}, std::pair{MomentId::top, made.top()}}) {
+            if (const auto* m = marks::find(found.moments, id)) {
+                ++told;
+                held += std::abs(m->time.value() - (truth - o)) < m->sigma.value();
+            }
+        }
+    }
+    EXPECT_GE(told, 230);
+    EXPECT_GE(held, 0.60 * told) << held << " of " << told;
+}
+
+TEST(Moments, ImpactIsNeverClaimedWithoutABall) {
+    Made made;
+    auto scene = film(made, 120, 3.0, 0.8, 1);
+    scene.ball.reset();
+    scene.hits = {{base::Seconds{made.hit() + 0.013}, 40.0}}; // a bang from the next bay at just the right time
+    EXPECT_FALSE(marks::find(scene.find().moments, MomentId::impact));
+    scene = film(made, 120, 3.0, 0.8, 1);
+    scene.ball->firstGone.reset(); // the ball stays: missed, or a practice swing beside it
+    EXPECT_FALSE(marks::find(scene.find().moments, MomentId::impact));
+}
+
+TEST(Moments, ANeighboursHitNeverMovesImpact) {
+    Made made;
+    const auto quiet = film(made, 60, 3.0, 0.8, 3);
+    auto loud = quiet;
+    loud.hits = {{base::Seconds{made.hit() - 0.120}, 60.0}, {base::Seconds{made.hit() + 0.300}, 50.0}};
+    EXPECT_EQ(marks::find(quiet.find().moments, MomentId::impact)->time,
+              marks::find(loud.find().moments, MomentId::impact)->time);
+}
+
+TEST(Moments, SoundSharpensImpactWithinTheBallsGap) {
+    double without = 0, with = 0;
+    int n = 0;
+    for (unsigned seed = 1; seed <= 30; ++seed) {
+        Made made;
+        made.start = 0.8 + 0.0041 * seed;
+        auto scene = film(made, 30, 3.0, 0.8, seed);
+        const double o = 0.35 / 30;
+        scene.context.cameraDistanceMetres = 4.0;
+        const double truth = made.hit() - o;
+        without += std::abs(errorOf(scene.find(), MomentId::impact, truth));
+        scene.hits = {{base::Seconds{truth + 4.0 / 343.2}, 40.0}};
+        const auto found = scene.find();
+        with += std::abs(errorOf(found, MomentId::impact, truth));
+        EXPECT_EQ(marks::find(found.moments, MomentId::impact)->foundBy, "ball+sound");
+        ++n;
+    }
+    EXPECT_LT(with / n, 0.003);
+    EXPECT_GT(without / n, 2 * with / n);
+}
+
+TEST(Moments, LowerFrameRateAndWiderShaftWidenSigma) {
+    Made made;
+    auto sigma = [&](double fps, double noise, MomentId id) {
+        return marks::find(film(made, fps, 3.0, noise, 5).find().moments, id)->sigma.value();
+    };
+    EXPECT_GT(sigma(60, 0.8, MomentId::impact), 1.5 * sigma(240, 0.8, MomentId::impact));
+    EXPECT_GT(sigma(120, 4.0, MomentId::shaft_level_down), 1.5 * sigma(120, 0.5, MomentId::shaft_level_down));
+}
+
+TEST(Moments, AClipWithoutASwingHasNone) {
+    Made made;
+    made.start = 50.0;
+    const auto scene = film(made, 120, 2.0, 0.8, 4);
+    const auto found = scene.find();
+    EXPECT_FALSE(found.bottom);
+    for (const auto& m : found.moments) {
+        ADD_FAILURE() << marks::momentName(m.id);
+    }
+    EXPECT_FALSE(found.missing.empty());
+}
+
+TEST(Moments, AMomentFixedByHandIsAFact) {
+    Made made;
+    const auto scene = film(made, 120, 3.0, 0.8, 6);
+    const marks::Moment fix{MomentId::top, base::Seconds{1.71}, base::Seconds{0.004}, "hand"};
+    const auto found = swing::findMoments({scene.track, scene.shaft, scene.ball, scene.scene, scene.context,
+                                           scene.scale, scene.hits, scene.passes, {fix}});
+    EXPECT_EQ(marks::find(found.moments, MomentId::top)->time, fix.time);
+    EXPECT_EQ(marks::find(found.moments, MomentId::top)->foundBy, "hand");
+}
+
+TEST(TurnedBack, CountsFromTrueDownInTheSwingsOwnSense) {
+    club::ShaftSample shaft;
+    shaft.angleDegrees = -90.0; // picture left: a right-hander's level shaft going back, seen face-on
+    EXPECT_DOUBLE_EQ(swing::turnedBack(shaft, {}, +1), 90.0);
+    shaft.angleDegrees = 90.0; // picture right: a left-hander's
+    EXPECT_DOUBLE_EQ(swing::turnedBack(shaft, {}, -1), 90.0);
+    scene::Vertical tilted;
+    tilted.angleDegrees = 3.0;
+    shaft.angleDegrees = -3.0; // along true down of a picture whose true up leans 3 degrees clockwise
+    EXPECT_DOUBLE_EQ(swing::turnedBack(shaft, tilted, +1), 0.0);
+}

@@ -515,11 +515,64 @@ class Finder {
         if (at <= from + 0.01 || at >= to - 0.01) {
             return; // no reversal inside the window: cannot tell
         }
-        const auto fit = grid.at[*best];
-        const double curvature = std::max(-2.0 * fit->c, 0.05);
-        // Noise of the slope over the window against the curvature.
-        const double sigma = std::clamp(0.0015 * 1.7 / 0.07 / curvature, 0.012, 0.12);
-        put(MomentId::pelvis_starts_forward, at, sigma, "pelvis");
+        const auto turn = turningPoint(pelvisX_, at, from, to);
+        put(MomentId::pelvis_starts_forward, turn.t, turn.sigma, "pelvis");
+    }
+
+    /// Where a slow movement turns from falling to rising: value = m + k1 (t - t0)^2 before and m + k2 (t - t0)^2
+    /// after t0, each side with a bend of its own, least squares over a window; t0 by search. Uses far more of
+    /// the flat stretch than its lowest sample does.
+    Crossing turningPoint(const Series& series, double guess, double from, double to) const {
+        const double before = 0.22, after = 0.14;
+        Crossing best{guess, 0.05};
+        for (int round = 0; round < 2; ++round) {
+            const double lo = best.t - before, hi = std::min(best.t + after, *bottom_ - 0.03);
+            std::vector<std::pair<double, double>> costs; // t0, residual sum of squares
+            std::size_t n = 0;
+            for (double t0 = std::max(from, best.t - 0.12); t0 <= std::min(to, best.t + 0.12); t0 += 0.003) {
+                // Unknowns m, k1, k2: the two sides do not overlap, so k1 and k2 follow from m; one division each.
+                double s1 = 0, s2 = 0, q1 = 0, q2 = 0, y1 = 0, y2 = 0, sum = 0, squares = 0;
+                n = 0;
+                for (std::size_t i = 0; i < series.size(); ++i) {
+                    const double t = series.t[i];
+                    if (t < lo || t > hi) {
+                        continue;
+                    }
+                    const double d = (t - t0) * (t - t0), v = series.v[i] - series.v.front();
+                    (t < t0 ? s1 : s2) += d;
+                    (t < t0 ? q1 : q2) += d * d;
+                    (t < t0 ? y1 : y2) += d * v;
+                    sum += v, squares += v * v, ++n;
+                }
+                if (n < 8 || q1 <= 0 || q2 <= 0) {
+                    continue;
+                }
+                const double m = (sum - s1 * y1 / q1 - s2 * y2 / q2) /
+                                 std::max(static_cast<double>(n) - s1 * s1 / q1 - s2 * s2 / q2, 1e-9);
+                const double k1 = (y1 - m * s1) / q1, k2 = (y2 - m * s2) / q2;
+                if (k2 <= 0) {
+                    continue; // never moves toward the target after t0
+                }
+                costs.emplace_back(t0, squares - m * sum - k1 * y1 - k2 * y2);
+            }
+            if (costs.size() < 3) {
+                return best;
+            }
+            const auto least = std::min_element(costs.begin(), costs.end(),
+                                                [](const auto& p, const auto& q) { return p.second < q.second; });
+            best.t = least->first;
+            // Looks are about 33 ms apart: that many independent samples, whatever the frame rate.
+            const double independent = std::max((hi - lo) / 0.033, 4.0);
+            const double rise = least->second / independent; // one sigma: chi squared grows by one
+            double widest = 0.006;
+            for (const auto& [t0, cost] : costs) {
+                if (cost - least->second < rise) {
+                    widest = std::max(widest, std::abs(t0 - best.t));
+                }
+            }
+            best.sigma = std::hypot(widest, 0.010);
+        }
+        return best;
     }
 
     /// First time after impact when hands and mid-hip are both slower than 5 % of their own peak for 0.15 s.

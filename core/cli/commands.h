@@ -1,0 +1,89 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <optional>
+#include <ostream>
+#include <span>
+#include <string>
+#include <string_view>
+
+#include "cli/arguments.h"
+#include "cli/cli.h"
+
+namespace plumbmark::cli {
+
+struct Streams {
+    std::ostream& out;
+    std::ostream& err;
+};
+
+/// One command of the program: its row in the help and what it does.
+struct Command {
+    CommandForm form;
+    base::Result<int> (*run)(const Arguments& args, const Services& services, Streams streams);
+};
+
+[[nodiscard]] std::span<const Command> commands();
+
+base::Result<int> runMeasure(const Arguments& args, const Services& services, Streams streams);
+base::Result<int> runDemo(const Arguments& args, const Services& services, Streams streams);
+base::Result<int> runPlay(const Arguments& args, const Services& services, Streams streams);
+base::Result<int> runLessonAdd(const Arguments& args, const Services& services, Streams streams);
+base::Result<int> runLessonList(const Arguments& args, const Services& services, Streams streams);
+base::Result<int> runLessonShow(const Arguments& args, const Services& services, Streams streams);
+base::Result<int> runLessonExport(const Arguments& args, const Services& services, Streams streams);
+base::Result<int> runLessonImport(const Arguments& args, const Services& services, Streams streams);
+base::Result<int> runLessonVerify(const Arguments& args, const Services& services, Streams streams);
+
+/// Options that tell about a swing; shared by "measure" and "lesson add".
+[[nodiscard]] std::vector<Option> swingOptions();
+/// Everything that can be checked without the clip. Errors (input): "arguments.*".
+base::Result<analysis::Request> readSwing(const Arguments& args);
+/// What needs the clip: the plumb edge must lie in its picture, hand marks are placed on its frames.
+base::Result<void> completeRequest(const Arguments& args, video::Clip& clip, analysis::Request& request,
+                                   Streams streams);
+
+/// --json and --sheet of a measurement, looked at before the long work.
+class Outputs {
+  public:
+    /// Errors (input): "output.*"; also where an output would overwrite the clip or the marks file.
+    static base::Result<Outputs> check(const Arguments& args, const Services& services,
+                                       const std::filesystem::path& clip);
+    /// Makes everything first and only then writes.
+    base::Result<void> write(video::Clip& clip, const analysis::Outcome& outcome, const Services& services,
+                             Streams streams) const;
+    [[nodiscard]] bool jsonToTerminal() const { return json_ == "-"; }
+
+  private:
+    std::optional<std::filesystem::path> json_, sheet_;
+    bool landmarks_ = false;
+};
+
+/// The pose network, or nothing with a sentence on `err` that says what is missing.
+base::Result<analysis::NetworkBytes> fetchNetwork(const Services& services, Streams streams);
+
+/// A progress line on a terminal; silent elsewhere. Clears the line when it goes.
+class ProgressLine {
+  public:
+    ProgressLine(const Services& services, std::ostream& err);
+    ~ProgressLine();
+    ProgressLine(const ProgressLine&) = delete;
+    ProgressLine& operator=(const ProgressLine&) = delete;
+    [[nodiscard]] const base::Progress& progress() const { return progress_; }
+
+  private:
+    struct State;
+    std::shared_ptr<State> state_;
+    base::Progress progress_;
+};
+
+/// Checkpoints with sign, word, value and range, good first; then cautions and warnings.
+void printOutcome(std::ostream& out, const analysis::Outcome& outcome, bool unicode);
+
+/// A file's text. Errors (input): "file.missing", "file.is_folder", "file.unreadable", "file.too_large".
+base::Result<std::string> readText(const std::filesystem::path& path, std::size_t most);
+
+[[nodiscard]] base::Error stopped(); ///< the user pressed Ctrl-C
+
+} // namespace plumbmark::cli

@@ -1,0 +1,419 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+#include <algorithm>
+#include <cstdio>
+#include <memory>
+
+#include "cli/commands.h"
+#include "exporting/output_file.h"
+#include "exporting/words.h"
+#include "session/clip_intake.h"
+#include "session/lesson_book.h"
+#include "session/lesson_exchange.h"
+#include "store/library.h"
+#include "video/clip.h"
+
+namespace plumbmark::cli {
+namespace fs = std::filesystem;
+namespace {
+
+constexpr std::size_t kShortId = 8; ///< enough to tell lessons apart; longer ones are taken too
+
+using LibraryPointer = std::unique_ptr<store::Library>;
+
+base::Result<LibraryPointer> openLibrary(const Arguments& args, const Services& services, Streams streams) {
+    store::LibraryOptions options;
+    options.clock = services.clock;
+    options.ids = services.ids;
+    if (const auto folder = args.value("--library")) {
+        options.folder = *folder;
+    } else {
+        const auto usual = services.libraryFolder ? services.libraryFolder() : store::defaultLibraryFolder();
+        if (!usual) {
+            return usual.error();
+        }
+        options.folder = *usual;
+    }
+    auto library = store::Library::open(options);
+    if (library && !(*library)->notice().empty()) {
+        streams.err << "plumbmark: Note: " << (*library)->notice() << "\n";
+    }
+    return library;
+}
+
+/// The lesson whose id begins with what was typed; "latest" is the newest one.
+base::Result<store::LessonRow> findLesson(session::LessonBook& book, const std::string& typed) {
+    if (typed == "latest") {
+        const auto lessons = book.lessons();
+        if (!lessons) {
+            return lessons.error();
+        }
+        if (lessons->empty()) {
+            return base::inputError("lesson.none",
+                                    "There is no lesson yet; \"plumbmark lesson add\" makes one.");
+        }
+        return lessons->front();
+    }
+    const bool digits = typed.size() >= 4 && typed.size() <= 32 &&
+                        std::all_of(typed.begin(), typed.end(),
+                                    [](char c) { return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'f'); });
+    if (!digits) {
+        return base::inputError("lesson.id",
+                                "\"" + shown(typed, 40) +
+                                    "\" is no lesson's id; \"plumbmark lesson list\" shows them.");
+    }
+    const auto lessons = book.lessons();
+    if (!lessons) {
+        return lessons.error();
+    }
+    const store::LessonRow* found = nullptr;
+    for (const auto& row : *lessons) {
+        if (row.id.hex().starts_with(typed)) {
+            if (found != nullptr) {
+                return base::inputError("lesson.id", "More than one lesson's id begins with " + typed +
+                                                         "; type more of it.");
+            }
+            found = &row;
+        }
+    }
+    if (found == nullptr) {
+        return base::inputError("lesson.id", "No lesson's id begins with " + typed +
+                                                 "; \"plumbmark lesson list\" shows them.");
+    }
+    return *found;
+}
+
+/// The player of that name, made where there is none.
+base::Result<base::Id> playerNamed(session::LessonBook& book, const std::string& name,
+                                   const marks::ShotContext& context) {
+    const auto players = book.players(name);
+    if (!players) {
+        return players.error();
+    }
+    for (const auto& row : *players) {
+        if (row.name == name) {
+            return row.id;
+        }
+    }
+    records::Player player;
+    player.name = name;
+    player.hand = context.hand;
+    player.statureMetres = context.statureMetres;
+    return book.addPlayer(player);
+}
+
+/// The lesson that a new shot goes to: the one named, or a new one of today.
+base::Result<base::Id> lessonFor(const Arguments& args, const Services& services, session::LessonBook& book,
+                                 const marks::ShotContext& context) {
+    if (const auto typed = args.value("--lesson")) {
+        const auto row = findLesson(book, *typed);
+        return row ? base::Result<base::Id>(row->id) : base::Result<base::Id>(row.error());
+    }
+    const auto player = playerNamed(book, args.value("--player").value_or("Player without a name"), context);
+    if (!player) {
+        return player.error();
+    }
+    records::Lesson lesson;
+    lesson.day = base::isoDate(services.clock->now());
+    lesson.title = args.value("--title").value_or("Lesson of " + lesson.day);
+    return book.addLesson(*player, lesson);
+}
+
+std::string plural(int n, const std::string& one, const std::string& many) {
+    return std::to_string(n) + " " + (n == 1 ? one : many);
+}
+
+std::string padded(std::string text, std::size_t width) {
+    if (text.size() < width) {
+        text.append(width - text.size(), ' ');
+    }
+    return text;
+}
+
+std::string megabytes(std::int64_t bytes) {
+    char text[40];
+    if (bytes < 1'000'000) {
+        std::snprintf(text, sizeof text, "%lld kB", static_cast<long long>((bytes + 999) / 1000));
+    } else {
+        std::snprintf(text, sizeof text, "%.1f MB", static_cast<double>(bytes) / 1e6);
+    }
+    return text;
+}
+
+void printSummary(std::ostream& out, const lessonfile::Summary& summary) {
+    out << "\"" << shown(summary.title) << "\", " << plural(summary.records, "record", "records") << ", "
+        << megabytes(summary.bytes) << ", made " << shown(summary.created.substr(0, 10)) << " by "
+        << shown(summary.madeBy) << "\n";
+    for (const auto& part : summary.parts) {
+        out << "  " << padded(shown(part.role), 10) << padded(shown(part.path), 44) << " "
+            << megabytes(part.size) << "\n";
+    }
+}
+
+coaching::State stateNamed(const std::string& name) {
+    for (const auto state : {coaching::State::good, coaching::State::watch, coaching::State::work}) {
+        if (coaching::stateName(state) == name) {
+            return state;
+        }
+    }
+    return coaching::State::unknown;
+}
+
+std::string shotLine(const records::Shot& shot) {
+    std::string line(exporting::shotLabel(shot.kind));
+    return shot.club ? exporting::clubLabel(*shot.club) + ", " + line : line;
+}
+
+base::Result<void> printClip(std::ostream& out, session::LessonBook& book, const store::ClipRow& clip) {
+    const auto& facts = clip.clip;
+    char text[160];
+    std::snprintf(text, sizeof text, "%d x %d, %d frames, %.2f s", facts.width, facts.height, facts.frames,
+                  facts.durationSeconds);
+    out << "    " << exporting::viewLabel(facts.view) << ": " << text
+        << (clip.filmHere ? "" : ", film not here") << "\n";
+    const auto findings = book.findings(clip.id);
+    if (!findings) {
+        return findings.error();
+    }
+    if (!*findings) {
+        out << "      not measured yet\n";
+        return {};
+    }
+    const auto told = std::count_if((*findings)->measurements.begin(), (*findings)->measurements.end(),
+                                    [](const auto& m) { return m.value.has_value(); });
+    out << "      " << plural(static_cast<int>((*findings)->moments.size()), "key moment", "key moments")
+        << ", " << plural(static_cast<int>(told), "number", "numbers") << "\n";
+    for (const auto state :
+         {coaching::State::good, coaching::State::watch, coaching::State::work, coaching::State::unknown}) {
+        std::string names;
+        for (const auto& checkpoint : (*findings)->checkpoints) {
+            if (stateNamed(checkpoint.state) == state) {
+                names += (names.empty() ? "" : ", ") + exporting::measurementLabel(shown(checkpoint.id, 60));
+            }
+        }
+        if (!names.empty()) {
+            out << "      " << padded(std::string(exporting::stateWord(state)) + ":", 13) << names << "\n";
+        }
+    }
+    return {};
+}
+
+} // namespace
+
+base::Result<int> runLessonAdd(const Arguments& args, const Services& services, Streams streams) {
+    const fs::path path = *args.operand(0);
+    auto request = readSwing(args);
+    if (!request) {
+        return request.error();
+    }
+    if (args.has("--lesson") && (args.has("--player") || args.has("--title"))) {
+        return base::inputError(
+            "arguments.extra",
+            "--lesson names a lesson that has its player and title; leave --player and --title out.");
+    }
+    auto clip = video::Clip::open(path);
+    if (!clip) {
+        return clip.error();
+    }
+    if (auto complete = completeRequest(args, **clip, *request, streams); !complete) {
+        return complete.error();
+    }
+    const auto outputs = Outputs::check(args, services, path);
+    if (!outputs) {
+        return outputs.error();
+    }
+    const auto network = fetchNetwork(services, streams);
+    if (!network) {
+        return network.error();
+    }
+    auto library = openLibrary(args, services, streams);
+    if (!library) {
+        return library.error();
+    }
+    session::LessonBook book(**library);
+    const bool newLesson = !args.has("--lesson");
+    const auto lesson = lessonFor(args, services, book, request->context);
+    if (!lesson) {
+        return lesson.error();
+    }
+    records::Shot shot;
+    shot.kind = request->context.shot;
+    shot.club = request->context.club;
+    const auto shotId = book.addShot(*lesson, shot);
+    if (!shotId) {
+        return shotId.error();
+    }
+    base::Result<std::optional<session::ClipIntake::Receipt>> receipt =
+        std::optional<session::ClipIntake::Receipt>{};
+    {
+        const ProgressLine line(services, streams.err);
+        session::ClipIntake intake(**library, *network);
+        receipt = intake.bringIn(*shotId, path, *request, line.progress());
+    }
+    if (!receipt || !*receipt) {
+        // What was made for this clip alone goes with it.
+        const auto erased = book.erase(newLesson ? *lesson : *shotId);
+        if (receipt) {
+            return stopped();
+        }
+        return erased ? receipt.error() : erased.error();
+    }
+    const analysis::Outcome& outcome = (*receipt)->analysed.outcome;
+    if (auto written = outputs->write(**clip, outcome, services, streams); !written) {
+        return written.error();
+    }
+    if (!outputs->jsonToTerminal()) {
+        printOutcome(streams.out, outcome, services.unicode);
+        streams.out << "\nKept in lesson " << lesson->hex().substr(0, kShortId) << ".\n";
+    }
+    return kDone;
+}
+
+base::Result<int> runLessonList(const Arguments& args, const Services& services, Streams streams) {
+    auto library = openLibrary(args, services, streams);
+    if (!library) {
+        return library.error();
+    }
+    session::LessonBook book(**library);
+    const auto lessons = book.lessons(args.operand(0).value_or(""));
+    if (!lessons) {
+        return lessons.error();
+    }
+    if (lessons->empty()) {
+        streams.out << (args.operand(0) ? "No lesson holds these words.\n"
+                                        : "There is no lesson yet; \"plumbmark lesson add\" makes one.\n");
+        return kDone;
+    }
+    for (const auto& row : *lessons) {
+        streams.out << row.id.hex().substr(0, kShortId) << "  " << padded(row.day, 10) << "  "
+                    << padded(shown(row.playerName, 60), 20) << "  " << padded(shown(row.title, 80), 28)
+                    << "  " << plural(row.shots, "shot", "shots") << ", "
+                    << plural(row.clips, "clip", "clips")
+                    << (row.needsYou ? "; two versions of something, look at it in the app" : "") << "\n";
+    }
+    return kDone;
+}
+
+base::Result<int> runLessonShow(const Arguments& args, const Services& services, Streams streams) {
+    auto library = openLibrary(args, services, streams);
+    if (!library) {
+        return library.error();
+    }
+    session::LessonBook book(**library);
+    const auto row = findLesson(book, *args.operand(0));
+    if (!row) {
+        return row.error();
+    }
+    const auto lesson = book.lesson(row->id);
+    if (!lesson) {
+        return lesson.error();
+    }
+    std::ostream& out = streams.out;
+    out << shown(lesson->title) << "\n"
+        << shown(row->playerName) << ", " << row->day << ", lesson " << row->id.hex() << "\n";
+    for (const auto& [what, text] : {std::pair{"Wish", &lesson->wish},
+                                     {"The student's explanation", &lesson->belief},
+                                     {"Note", &lesson->note}}) {
+        if (!text->empty()) {
+            out << what << ": " << shown(*text, 10000) << "\n";
+        }
+    }
+    const auto shots = book.shots(row->id);
+    if (!shots) {
+        return shots.error();
+    }
+    for (const auto& shot : *shots) {
+        out << "\n  Shot " << shot.number << ": " << shotLine(shot.shot) << "\n";
+        const auto clips = book.clips(shot.id);
+        if (!clips) {
+            return clips.error();
+        }
+        for (const auto& clip : *clips) {
+            if (auto printed = printClip(out, book, clip); !printed) {
+                return printed.error();
+            }
+        }
+    }
+    return kDone;
+}
+
+base::Result<int> runLessonExport(const Arguments& args, const Services& services, Streams streams) {
+    const fs::path target = *args.operand(1);
+    if (auto writable = exporting::checkWritable(target); !writable) {
+        return writable.error();
+    }
+    session::LessonExchange::ExportOptions options;
+    options.withFilms = !args.has("--without-films");
+    if (const auto sheet = args.value("--sheet")) {
+        const auto png = readText(*sheet, std::size_t{64} << 20);
+        if (!png) {
+            return png.error();
+        }
+        if (!png->starts_with("\x89PNG\r\n\x1a\n")) {
+            return base::inputError("sheet.not_png", "\"" + *sheet +
+                                                         "\" is no PNG picture; draw one with \"plumbmark "
+                                                         "measure --sheet\".");
+        }
+        options.sheet = *sheet;
+    }
+    auto library = openLibrary(args, services, streams);
+    if (!library) {
+        return library.error();
+    }
+    session::LessonBook book(**library);
+    const auto row = findLesson(book, *args.operand(0));
+    if (!row) {
+        return row.error();
+    }
+    base::Result<lessonfile::Summary> summary = lessonfile::Summary{};
+    {
+        const ProgressLine line(services, streams.err);
+        session::LessonExchange exchange(**library);
+        summary = exchange.exportLesson(row->id, target, options, line.progress());
+    }
+    if (!summary) {
+        return summary.error();
+    }
+    printSummary(streams.out, *summary);
+    return kDone;
+}
+
+base::Result<int> runLessonImport(const Arguments& args, const Services& services, Streams streams) {
+    auto library = openLibrary(args, services, streams);
+    if (!library) {
+        return library.error();
+    }
+    base::Result<session::LessonExchange::Receipt> receipt = session::LessonExchange::Receipt{};
+    {
+        const ProgressLine line(services, streams.err);
+        session::LessonExchange exchange(**library);
+        receipt = exchange.import(*args.operand(0), line.progress());
+    }
+    if (!receipt) {
+        return receipt.error();
+    }
+    streams.out << receipt->sentence() << "\n";
+    for (const auto& id : receipt->lessons) {
+        streams.out << "Lesson " << id.hex().substr(0, kShortId) << "\n";
+    }
+    for (const auto& part : receipt->ignored) {
+        streams.out << "Not used, this version does not know it: " << shown(part) << "\n";
+    }
+    return kDone;
+}
+
+base::Result<int> runLessonVerify(const Arguments& args, const Services& services, Streams streams) {
+    base::Result<lessonfile::Summary> summary = lessonfile::Summary{};
+    {
+        const ProgressLine line(services, streams.err);
+        summary = lessonfile::verify(*args.operand(0), {}, line.progress());
+    }
+    if (!summary) {
+        return summary.error();
+    }
+    streams.out << "Whole and unchanged since it was written.\n";
+    printSummary(streams.out, *summary);
+    return kDone;
+}
+
+} // namespace plumbmark::cli

@@ -18,12 +18,15 @@
 namespace plumbmark::video {
 
 struct ClipInfo {
-    int width = 0;           ///< upright picture
+    int width = 0; ///< upright picture, square pixels
     int height = 0;
     int frames = 0;
     base::Seconds duration;  ///< first frame shown to end of last
     int rotationDegrees = 0; ///< clockwise turn that was applied: 0, 90, 180, 270
-    double playbackFps = 0;  ///< (frames - 1) / (last time - first time)
+    /// The clip asks to be shown mirrored, and frames are: left and right may be swapped against the real
+    /// scene.
+    bool mirrored = false;
+    double playbackFps = 0; ///< (frames - 1) / (last time - first time)
     /// Frames per second of real time, where the clip says so (metadata) or playback tells it; else nothing.
     std::optional<double> captureFps;
     std::string captureSource; ///< "metadata", "playback", "unknown"
@@ -56,11 +59,15 @@ class Clip {
     [[nodiscard]] virtual const std::vector<base::Seconds>& times() const = 0;
 
     /// Random access, exact. Keeps a bounded cache around recent requests so that steps both ways are cheap.
+    /// Errors: "clip.range" (no such frame), "clip.damaged" (the frame can't be decoded any more).
     virtual base::Result<Frame> frame(int index) = 0;
 
     /// Decodes first..last (inclusive) in order, each frame once, with the decoder's own threads; the visitor
-    /// returns false to stop early. Several passes are allowed.
-    virtual base::Result<void> stream(int first, int last, const std::function<bool(const Frame&)>& visit) = 0;
+    /// returns false to stop early. Several passes are allowed, and frame() may be called from the visitor.
+    /// A frame that a damaged file can't give is left out. Errors: "clip.range", "clip.damaged" (none at
+    /// all).
+    virtual base::Result<void> stream(int first, int last,
+                                      const std::function<bool(const Frame&)>& visit) = 0;
 
     /// All sound as mono; empty samples where the clip has none.
     virtual base::Result<Sound> sound() = 0;

@@ -36,8 +36,8 @@ class Frame {
     };
 
     Frame() = default;
-    [[nodiscard]] int index() const { return index_; }          ///< place in presentation order, from 0
-    [[nodiscard]] base::Seconds time() const { return time_; }  ///< from the first frame
+    [[nodiscard]] int index() const { return index_; }         ///< place in presentation order, from 0
+    [[nodiscard]] base::Seconds time() const { return time_; } ///< from the first frame
     [[nodiscard]] int width() const { return luma_.width; }
     [[nodiscard]] int height() const { return luma_.height; }
     [[nodiscard]] PlaneView luma() const { return luma_; }
@@ -52,7 +52,8 @@ class Frame {
     /// For decoders and tests. `owner` keeps the planes alive.
     Frame(int index, base::Seconds time, PlaneView luma, PlaneView cb, PlaneView cr, Colour colour,
           std::shared_ptr<const void> owner)
-        : index_(index), time_(time), luma_(luma), cb_(cb), cr_(cr), colour_(colour), owner_(std::move(owner)) {}
+        : index_(index), time_(time), luma_(luma), cb_(cb), cr_(cr), colour_(colour),
+          owner_(std::move(owner)) {}
 
     /// A frame made from RGB (BT.709, limited range): tests, stills and photographs.
     static Frame fromRgb(const RgbImage& image, int index, base::Seconds time);

@@ -11,7 +11,9 @@
 namespace plumbmark::body {
 namespace {
 
-struct Pinned { std::string_view sha256, size; };
+struct Pinned {
+    std::string_view sha256, size;
+};
 /// Measured from the package named in the header; platform/linux/fetch-network.sh checks the same ones.
 constexpr std::array<Pinned, 3> kPinned{{
     {"f17bfbecadb61c3be1baa8b8d851cc6619c870a87167b32848ad20db306b9d61", "lite"},
@@ -21,8 +23,10 @@ constexpr std::array<Pinned, 3> kPinned{{
 
 class OpenCvNetwork final : public PoseNetwork {
   public:
-    OpenCvNetwork(cv::dnn::Net net, std::string input, std::vector<std::string> outputs, std::string_view size)
-        : net_(std::move(net)), input_(std::move(input)), outputs_(outputs.begin(), outputs.end()), size_(size) {}
+    OpenCvNetwork(cv::dnn::Net net, std::string input, std::vector<std::string> outputs,
+                  std::string_view size)
+        : net_(std::move(net)), input_(std::move(input)), outputs_(outputs.begin(), outputs.end()),
+          size_(size) {}
 
     [[nodiscard]] std::string_view size() const override { return size_; }
 
@@ -39,19 +43,32 @@ class OpenCvNetwork final : public PoseNetwork {
             net_.forward(all, outputs_);
             PoseOutput out;
             constexpr std::size_t points = PoseOutput::kPoints;
-            constexpr std::size_t heat = static_cast<std::size_t>(PoseOutput::kHeatSide) * PoseOutput::kHeatSide;
+            constexpr std::size_t heat =
+                static_cast<std::size_t>(PoseOutput::kHeatSide) * PoseOutput::kHeatSide;
             for (const cv::Mat& m : all) {
                 if (m.type() != CV_32F || !m.isContinuous()) {
                     return base::failure("network.failed", "The pose network answered in an unknown form.");
                 }
                 const auto* data = m.ptr<float>();
-                switch (m.total()) { // the five answers differ in size, so the order of the file does not matter
-                case 1: out.presence = *data; break;
-                case points * 5: out.landmarks.assign(data, data + m.total()); break;
-                case points * 3: out.metric.assign(data, data + m.total()); break;
-                case static_cast<std::size_t>(n) * n: out.mask.assign(data, data + m.total()); break;
-                case points * heat: out.heat.assign(data, data + m.total()); break;
-                default: return base::failure("network.failed", "The pose network answered in an unknown form.");
+                switch (
+                    m.total()) { // the five answers differ in size, so the order of the file does not matter
+                case 1:
+                    out.presence = *data;
+                    break;
+                case points * 5:
+                    out.landmarks.assign(data, data + m.total());
+                    break;
+                case points * 3:
+                    out.metric.assign(data, data + m.total());
+                    break;
+                case static_cast<std::size_t>(n) * n:
+                    out.mask.assign(data, data + m.total());
+                    break;
+                case points* heat:
+                    out.heat.assign(data, data + m.total());
+                    break;
+                default:
+                    return base::failure("network.failed", "The pose network answered in an unknown form.");
                 }
             }
             if (out.landmarks.empty() || out.metric.empty() || out.mask.empty() || out.heat.empty()) {
@@ -84,12 +101,14 @@ std::string_view pinnedNetwork(std::string_view sha256) {
 
 base::Result<std::unique_ptr<PoseNetwork>> PoseNetwork::create(std::span<const unsigned char> bytes) {
     if (bytes.empty()) {
-        return base::inputError("network.missing", "The pose network is not there. Fetch it, or mark by hand.");
+        return base::inputError("network.missing",
+                                "The pose network is not there. Fetch it, or mark by hand.");
     }
     const std::string_view size = pinnedNetwork(base::sha256Hex(bytes));
     if (size.empty()) {
-        return base::inputError("network.unknown",
-                                "This is not one of the pose networks that the program knows. Fetch it again.");
+        return base::inputError(
+            "network.unknown",
+            "This is not one of the pose networks that the program knows. Fetch it again.");
     }
     auto graph = detail::readTflite(bytes);
     if (!graph) {

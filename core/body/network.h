@@ -15,14 +15,15 @@ namespace plumbmark::body {
 
 /// What the pose network answers for one 256 x 256 picture. Coordinates are pixels of that picture.
 struct PoseOutput {
-    static constexpr int kSide = 256;     ///< picture and mask
-    static constexpr int kHeatSide = 64;  ///< heat maps
-    static constexpr int kPoints = 39;    ///< 33 body points, then 33 = mid-hip, 34 = rim of the body's circle, ...
-    float presence = 0.0F;                ///< 0..1
-    std::vector<float> landmarks;         ///< kPoints x (x, y, z, visibility, presence); the last two as log odds
-    std::vector<float> metric;            ///< kPoints x (x, y, z), metres about the mid-hip
-    std::vector<float> mask;              ///< kSide x kSide, log odds of "person"
-    std::vector<float> heat;              ///< kPoints x kHeatSide x kHeatSide, log odds
+    static constexpr int kSide = 256;    ///< picture and mask
+    static constexpr int kHeatSide = 64; ///< heat maps
+    static constexpr int kPoints =
+        39;                       ///< 33 body points, then 33 = mid-hip, 34 = rim of the body's circle, ...
+    float presence = 0.0F;        ///< 0..1
+    std::vector<float> landmarks; ///< kPoints x (x, y, z, visibility, presence); the last two as log odds
+    std::vector<float> metric;    ///< kPoints x (x, y, z), metres about the mid-hip
+    std::vector<float> mask;      ///< kSide x kSide, log odds of "person"
+    std::vector<float> heat;      ///< kPoints x kHeatSide x kHeatSide, log odds
 };
 
 /// The pose network "pose landmark" of the npm package @mediapipe/pose 0.5.1675469404 (Apache-2.0) in any of

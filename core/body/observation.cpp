@@ -21,7 +21,9 @@ base::Vec2 Region::toCrop(base::Vec2 picture) const {
     return {(d.x * c + d.y * s) / size + 0.5, (-d.x * s + d.y * c) / size + 0.5};
 }
 
-base::Vec2 Region::up() const { return {std::sin(turn), -std::cos(turn)}; }
+base::Vec2 Region::up() const {
+    return {std::sin(turn), -std::cos(turn)};
+}
 
 Silhouette::Silhouette(const float* logOdds) {
     for (int row = 0; row < kRows; ++row) {

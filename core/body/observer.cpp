@@ -3,6 +3,7 @@
 #include "body/observer.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <numbers>
 
@@ -12,12 +13,21 @@
 namespace plumbmark::body {
 namespace {
 
-constexpr double kKeepPresence = 0.5;   ///< below: the player is lost (good crops give 1.00, empty ones under 0.1)
-constexpr double kHopePresence = 0.3;   ///< a search crop worth a second look
-constexpr double kRegionMargin = 1.25;  ///< side of the next region over the body circle's diameter
+constexpr double kKeepPresence =
+    0.5; ///< below: the player is lost (good crops give 1.00, empty ones under 0.1)
+constexpr double kHopePresence = 0.3; ///< a search crop worth a second look
+/// Mean height of the big joints' heat-map peaks. Whole people in photographs gave 0.66 to 0.83, a horse
+/// 0.42, a person cut at the thighs 0.46, a kite and a half-hidden person 0.30.
+constexpr double kConvincing = 0.55;
+constexpr double kHopeSure = 0.38;
+constexpr int kFirstBudget = 200;      ///< network runs of the first search: the whole plan
+constexpr int kNextBudget = 12;        ///< and of each later one, so that an empty stretch stays cheap
+constexpr double kRegionMargin = 1.25; ///< side of the next region over the body circle's diameter
 constexpr double kLargestTurn = 75.0 * std::numbers::pi / 180.0;
 
-double probability(double logOdds) { return 1.0 / (1.0 + std::exp(-logOdds)); }
+double probability(double logOdds) {
+    return 1.0 / (1.0 + std::exp(-logOdds));
+}
 
 /// What one network run says about the next region.
 struct Look {
@@ -32,8 +42,24 @@ struct Look {
     [[nodiscard]] base::Vec2 middle(Point a, Point b) const { return base::midpoint(picture(a), picture(b)); }
 };
 
+double sure(const PoseOutput& out) {
+    constexpr std::array joints{Point::nose,       Point::left_shoulder, Point::right_shoulder,
+                                Point::left_hip,   Point::right_hip,     Point::left_knee,
+                                Point::right_knee, Point::left_ankle,    Point::right_ankle};
+    constexpr std::ptrdiff_t cells =
+        static_cast<std::ptrdiff_t>(PoseOutput::kHeatSide) * PoseOutput::kHeatSide;
+    double sum = 0.0;
+    for (const Point joint : joints) {
+        const float* heat = out.heat.data() + static_cast<std::ptrdiff_t>(joint) * cells;
+        sum += probability(*std::max_element(heat, heat + cells));
+    }
+    return sum / joints.size();
+}
+
 /// Clockwise turn that stands the line low -> high upright; y is down.
-double turnOf(base::Vec2 low, base::Vec2 high) { return std::atan2(high.x - low.x, low.y - high.y); }
+double turnOf(base::Vec2 low, base::Vec2 high) {
+    return std::atan2(high.x - low.x, low.y - high.y);
+}
 
 /// Centroid of the heat around its peak near the direct answer.
 void readHeat(const float* heat, base::Vec2 directCrop, const Region& region, PosePoint& point) {
@@ -104,46 +130,51 @@ base::Box boxAround(const Observation& o) {
 
 class NetworkObserver final : public Observer {
   public:
-    NetworkObserver(std::unique_ptr<PoseNetwork> network, marks::View view) : network_(std::move(network)), view_(view) {}
+    NetworkObserver(std::unique_ptr<PoseNetwork> network, marks::View view)
+        : network_(std::move(network)), view_(view) {}
 
-    void restart() override { next_.reset(); }
+    void restart() override {
+        next_.reset();
+        last_.reset();
+        searched_ = 0;
+        searchedOnce_ = false;
+    }
 
     base::Result<std::optional<Observation>> observe(const video::Frame& frame) override {
         if (frame.empty() || frame.width() < 16 || frame.height() < 16) {
             next_.reset();
-            return std::optional<Observation>{};
+            return std::optional<Observation>{}; // too small to show anybody
         }
         bool fresh = false;
-        std::optional<Region> region = next_;
         std::optional<Look> look;
-        for (int attempt = 0; attempt < 2 && !look; ++attempt) {
-            if (!region) {
-                auto found = search(frame);
-                if (!found) {
-                    return found.error();
-                }
-                region = *found;
-                fresh = true;
-                if (!region) {
-                    break;
-                }
-            }
-            auto answer = see(frame, *region);
+        if (next_) {
+            auto answer = see(frame, *next_);
             if (!answer) {
                 return answer.error();
             }
             if (answer->output.presence >= kKeepPresence) {
                 look = std::move(*answer);
-            } else {
-                region.reset(); // lost: search once in this same frame
-                if (fresh) {
-                    break;
-                }
             }
         }
         if (!look) {
             next_.reset();
-            return std::optional<Observation>{};
+            fresh = true;
+            auto found = search(frame, searchedOnce_ ? kNextBudget : kFirstBudget);
+            if (!found) {
+                return found.error();
+            }
+            searchedOnce_ = true;
+            if (!*found) {
+                return std::optional<Observation>{};
+            }
+            auto answer = see(frame, **found);
+            if (!answer) {
+                return answer.error();
+            }
+            if (answer->output.presence < kKeepPresence) {
+                return std::optional<Observation>{};
+            }
+            look = std::move(*answer);
         }
         // The turn of the crop feeds back on the answer: repeat until it has settled. From frame to frame one
         // run is enough, because the last frame's answer is a good start.
@@ -162,6 +193,7 @@ class NetworkObserver final : public Observer {
             look = std::move(*again);
         }
         next_ = regionAfter(*look, fresh);
+        last_ = next_;
         return std::optional<Observation>{keep(frame, *look)};
     }
 
@@ -198,16 +230,15 @@ class NetworkObserver final : public Observer {
     /// One person found by the search.
     struct Person {
         Region region;
-        double presence = 0.0;
         double score = 0.0;
-        base::Vec2 hips;
+        bool convincing = false;
     };
 
-    base::Result<std::optional<Region>> search(const video::Frame& frame) {
-        const double width = frame.width();
-        const double height = frame.height();
-        std::vector<Person> people;
-        // Sides over the picture's height, large to small; a standing player needs about 1.3 times their height.
+    /// Squares to look into, large to small (a standing player needs about 1.3 times their height), each size
+    /// from the middle outward. The network copes with a person off the square's middle by a quarter of its
+    /// side.
+    static std::vector<Region> searchPlan(double width, double height) {
+        std::vector<Region> plan;
         for (const double share : {1.15, 0.8, 0.55, 0.38, 0.26}) {
             const double side = share * height;
             const auto places = [side](double length) {
@@ -216,43 +247,79 @@ class NetworkObserver final : public Observer {
                 for (int i = 0; i < n; ++i) {
                     at.push_back(length * (i + 0.5) / n);
                 }
-                // From the middle outward: the player is more often there.
-                std::stable_sort(at.begin(), at.end(), [length](double a, double b) {
-                    return std::abs(a - length / 2) < std::abs(b - length / 2);
-                });
                 return at;
             };
+            const std::size_t start = plan.size();
             for (const double y : places(height)) {
                 for (const double x : places(width)) {
-                    const bool known = std::any_of(people.begin(), people.end(), [&](const Person& p) {
-                        return std::abs(p.hips.x - x) < 0.2 * side && std::abs(p.hips.y - y) < 0.3 * side;
-                    });
-                    if (known) {
-                        continue;
-                    }
-                    auto person = refine(frame, Region{{x, y}, side, 0.0});
-                    if (!person) {
-                        return person.error();
-                    }
-                    if (*person) {
-                        add(people, **person);
-                    }
+                    plan.push_back({{x, y}, side, 0.0});
                 }
             }
-            const auto best = std::max_element(people.begin(), people.end(),
-                                               [](const Person& a, const Person& b) { return a.score < b.score; });
-            // Whoever is smaller than the crops of this step would have been preferred only if alone.
-            if (best != people.end() && best->presence > 0.9 && best->region.size > 0.75 * side) {
-                return std::optional{best->region};
-            }
+            std::stable_sort(plan.begin() + static_cast<std::ptrdiff_t>(start), plan.end(),
+                             [&](const Region& a, const Region& b) {
+                                 const base::Vec2 middle{width / 2, height / 2};
+                                 return base::length(a.centre - middle) < base::length(b.centre - middle);
+                             });
         }
-        const auto best = std::max_element(people.begin(), people.end(),
-                                           [](const Person& a, const Person& b) { return a.score < b.score; });
-        return best == people.end() ? std::optional<Region>{} : std::optional{best->region};
+        return plan;
     }
 
-    base::Result<std::optional<Person>> refine(const video::Frame& frame, Region region) {
+    /// Looks until somebody convincing is found and the next squares would only show smaller people, or until
+    /// `budget` network runs are spent; the next search goes on from there.
+    base::Result<std::optional<Region>> search(const video::Frame& frame, int budget) {
+        std::vector<Person> people;
+        const auto bestOf = [&people]() -> const Person* {
+            const auto it =
+                std::max_element(people.begin(), people.end(),
+                                 [](const Person& a, const Person& b) { return a.score < b.score; });
+            return it == people.end() ? nullptr : &*it;
+        };
+        int runs = 0;
+        if (last_) { // lost a moment ago: most likely still about there
+            for (const double grow : {1.0, 1.25}) {
+                auto person = refine(frame, Region{last_->centre, last_->size * grow, 0.0}, runs);
+                if (!person) {
+                    return person.error();
+                }
+                if (*person && (*person)->convincing) {
+                    return std::optional{(*person)->region};
+                }
+            }
+        }
+        const std::vector<Region> plan = searchPlan(frame.width(), frame.height());
+        for (std::size_t i = 0; i < plan.size() && runs < budget; ++i) {
+            const Region& square = plan[searched_ % plan.size()];
+            if (const Person* best = bestOf();
+                best != nullptr && best->convincing && square.size < best->region.size * 0.8) {
+                break;
+            }
+            ++searched_;
+            const bool known = std::any_of(people.begin(), people.end(), [&](const Person& p) {
+                return std::abs(p.region.centre.x - square.centre.x) < 0.2 * square.size &&
+                       std::abs(p.region.centre.y - square.centre.y) < 0.3 * square.size;
+            });
+            if (known) {
+                continue;
+            }
+            auto person = refine(frame, square, runs);
+            if (!person) {
+                return person.error();
+            }
+            if (*person) {
+                add(people, **person);
+            }
+        }
+        const Person* best = bestOf();
+        if (best == nullptr) {
+            return std::optional<Region>{};
+        }
+        searched_ = 0;
+        return std::optional{best->region};
+    }
+
+    base::Result<std::optional<Person>> refine(const video::Frame& frame, Region region, int& runs) {
         for (int i = 0; i < 4; ++i) {
+            ++runs;
             auto look = see(frame, region);
             if (!look) {
                 return look.error();
@@ -267,17 +334,27 @@ class NetworkObserver final : public Observer {
                 return std::optional<Person>{};
             }
             const bool settled = base::length(next.centre - region.centre) < 0.05 * region.size &&
-                                 std::abs(next.size / region.size - 1) < 0.1 && std::abs(next.turn - region.turn) < 0.2;
+                                 std::abs(next.size / region.size - 1) < 0.1 &&
+                                 std::abs(next.turn - region.turn) < 0.2;
             if (settled || i == 3) {
+                const double sureness = sure(look->output);
+                if (sureness < kHopeSure) {
+                    return std::optional<Person>{};
+                }
                 Person p;
                 p.region = next;
-                p.presence = look->output.presence;
-                p.hips = next.centre;
-                // Large and central, and both hands together as a player holds a club.
+                p.convincing = look->output.presence > 0.9F && sureness > kConvincing;
+                // Large, central, clearly a body, and both hands together as a player holds a club; after a
+                // loss rather the same person as before.
                 const double off = (next.centre.x - frame.width() / 2.0) / frame.width();
-                const double apart = base::length(look->picture(Point::left_wrist) - look->picture(Point::right_wrist));
+                const double apart =
+                    base::length(look->picture(Point::left_wrist) - look->picture(Point::right_wrist));
                 p.score = std::log(next.size) - 6.0 * off * off + (apart < 0.10 * next.size ? 0.35 : 0.0) +
-                          std::log(p.presence);
+                          2.0 * std::log(sureness);
+                if (last_) {
+                    p.score -= 2.0 * std::min(1.0, base::length(last_->centre - next.centre) / last_->size) +
+                               std::abs(std::log(next.size / last_->size));
+                }
                 return std::optional{p};
             }
             region = next;
@@ -287,7 +364,8 @@ class NetworkObserver final : public Observer {
 
     static void add(std::vector<Person>& people, const Person& person) {
         for (Person& p : people) {
-            if (base::length(p.hips - person.hips) < 0.15 * std::min(p.region.size, person.region.size)) {
+            if (base::length(p.region.centre - person.region.centre) <
+                0.15 * std::min(p.region.size, person.region.size)) {
                 if (person.score > p.score) {
                     p = person;
                 }
@@ -312,7 +390,8 @@ class NetworkObserver final : public Observer {
             p.depth = l[2] / PoseOutput::kSide * look.region.size;
             p.visibility = probability(l[3]);
             p.metric = {m[0], m[1], m[2]};
-            readHeat(look.output.heat.data() + static_cast<std::ptrdiff_t>(i) * PoseOutput::kHeatSide * PoseOutput::kHeatSide,
+            readHeat(look.output.heat.data() +
+                         static_cast<std::ptrdiff_t>(i) * PoseOutput::kHeatSide * PoseOutput::kHeatSide,
                      look.crop(i), look.region, p);
         }
         o.box = boxAround(o);
@@ -321,13 +400,17 @@ class NetworkObserver final : public Observer {
 
     std::unique_ptr<PoseNetwork> network_;
     marks::View view_;
-    std::optional<Region> next_;
+    std::optional<Region> next_; ///< where to look in the next frame; nothing: search
+    std::optional<Region> last_; ///< where the player was last seen, even if lost since
+    std::size_t searched_ = 0;   ///< place in the search plan
+    bool searchedOnce_ = false;
 };
 
 } // namespace
 
 base::Result<std::unique_ptr<Observer>> Observer::create(const NetworkBytes& bytes, marks::View view) {
-    auto network = PoseNetwork::create(bytes ? std::span<const unsigned char>(*bytes) : std::span<const unsigned char>{});
+    auto network = PoseNetwork::create(bytes ? std::span<const unsigned char>(*bytes)
+                                             : std::span<const unsigned char>{});
     if (!network) {
         return network.error();
     }
@@ -344,12 +427,14 @@ bool Cadence::due(base::Seconds time) const {
 
 void Cadence::seen(base::Seconds time, const std::optional<Observation>& observation) {
     if (observation) {
-        const base::Vec2 hands = base::midpoint((*observation)[Point::left_wrist].direct, (*observation)[Point::right_wrist].direct);
+        const base::Vec2 hands = base::midpoint((*observation)[Point::left_wrist].direct,
+                                                (*observation)[Point::right_wrist].direct);
         if (last_ && hands_) {
             const double gap = (time - *last_).value() * realPerShown_;
-            // The region's side is about 1.3 statures; hands reach about 2 statures a second going back and 4 to
-            // 6 coming down (from memory).
-            const double speed = base::length(hands - *hands_) / observation->region.size / std::max(gap, 1e-3);
+            // The region's side is about 1.3 statures; hands reach about 2 statures a second going back and 4
+            // to 6 coming down (from memory).
+            const double speed =
+                base::length(hands - *hands_) / observation->region.size / std::max(gap, 1e-3);
             fast_ = speed > 1.6;
         }
         hands_ = hands;

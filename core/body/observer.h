@@ -22,8 +22,8 @@ class Observer {
   public:
     /// Errors (input): "network.missing" (no bytes), "network.unknown" (not one of the pinned files),
     /// "network.broken" (cannot be read as a network).
-    /// `view` decides how the crop is turned: down-the-line the bent trunk is stood upright in it (the network
-    /// pulls bent trunks upright), face-on only while the hands are below the shoulders.
+    /// `view` decides how the crop is turned: down-the-line the bent trunk is stood upright in it (the
+    /// network pulls bent trunks upright), face-on only while the hands are below the shoulders.
     static base::Result<std::unique_ptr<Observer>> create(const NetworkBytes& bytes,
                                                           marks::View view = marks::View::faceOn);
     virtual ~Observer() = default;

@@ -38,11 +38,14 @@ cv::Mat paint(const video::Frame& frame) {
 }
 
 void draw(cv::Mat& canvas, const body::Observation& o) {
-    const auto at = [](base::Vec2 p) { return cv::Point(static_cast<int>(p.x * 8), static_cast<int>(p.y * 8)); };
+    const auto at = [](base::Vec2 p) {
+        return cv::Point(static_cast<int>(p.x * 8), static_cast<int>(p.y * 8));
+    };
     for (int row = 0; row < body::Silhouette::kRows; ++row) {
         for (const auto* s = o.silhouette.begin(row); s != o.silhouette.end(row); ++s) {
             for (const float x : {s->from, s->to}) {
-                cv::circle(canvas, at(o.region.toPicture({x / 256.0, (row + 0.5) / 256.0})), 8, {0, 255, 0}, -1, 8, 3);
+                cv::circle(canvas, at(o.region.toPicture({x / 256.0, (row + 0.5) / 256.0})), 8, {0, 255, 0},
+                           -1, 8, 3);
             }
         }
     }
@@ -78,8 +81,8 @@ int still(const body::NetworkBytes& network, const std::string& picture, const s
         return 1;
     }
     const auto& o = **seen;
-    std::printf("presence %.3f region %.0f %.0f %.0f turn %.1f\n", o.presence, o.region.centre.x, o.region.centre.y,
-                o.region.size, o.region.turn * 57.2958);
+    std::printf("presence %.3f region %.0f %.0f %.0f turn %.1f\n", o.presence, o.region.centre.x,
+                o.region.centre.y, o.region.size, o.region.turn * 57.2958);
     cv::Mat canvas = paint(frame);
     draw(canvas, o);
     cv::imwrite(out, canvas);

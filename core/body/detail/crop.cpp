@@ -32,16 +32,16 @@ cv::Mat cropPlane(const video::PlaneView& plane, double scale, const Region& reg
         const int wide = (right - left) / block;
         const int high = (bottom - top) / block;
         if (wide > 0 && high > 0) {
-            cv::resize(source(cv::Rect(left, top, wide * block, high * block)), shrunk, cv::Size(wide, high), 0, 0,
-                       cv::INTER_AREA);
+            cv::resize(source(cv::Rect(left, top, wide * block, high * block)), shrunk, cv::Size(wide, high),
+                       0, 0, cv::INTER_AREA);
             source = shrunk;
             originX = left;
             originY = top;
             shrink = 1.0 / block;
         }
     }
-    // Result pixel (i, j) has its centre at crop ((i + .5) / side, (j + .5) / side); OpenCV's pixel centres are
-    // whole numbers, ours are at .5.
+    // Result pixel (i, j) has its centre at crop ((i + .5) / side, (j + .5) / side); OpenCV's pixel centres
+    // are whole numbers, ours are at .5.
     const auto toSource = [&](double i, double j) {
         const base::Vec2 p = region.toPicture({(i + 0.5) / side, (j + 0.5) / side}) * scale;
         return cv::Point2d((p.x - originX) * shrink - 0.5, (p.y - originY) * shrink - 0.5);
@@ -51,7 +51,8 @@ cv::Mat cropPlane(const video::PlaneView& plane, double scale, const Region& reg
     const cv::Point2d y = toSource(0, 1) - o;
     const cv::Matx23d map(x.x, y.x, o.x, x.y, y.y, o.y);
     cv::Mat out;
-    cv::warpAffine(source, out, map, cv::Size(side, side), cv::INTER_LINEAR | cv::WARP_INVERSE_MAP, cv::BORDER_REPLICATE);
+    cv::warpAffine(source, out, map, cv::Size(side, side), cv::INTER_LINEAR | cv::WARP_INVERSE_MAP,
+                   cv::BORDER_REPLICATE);
     return out;
 }
 

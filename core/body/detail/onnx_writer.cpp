@@ -70,7 +70,8 @@ std::string attribute(std::string_view name, const std::vector<std::int64_t>& va
 
 enum class OnnxType : int { float32 = 1, int64 = 7 };
 
-std::string tensorProto(std::string_view name, const std::vector<std::int64_t>& dims, OnnxType type, std::string_view raw) {
+std::string tensorProto(std::string_view name, const std::vector<std::int64_t>& dims, OnnxType type,
+                        std::string_view raw) {
     std::string t;
     for (const auto d : dims) {
         putNumber(t, 1, d);
@@ -99,7 +100,8 @@ std::string valueInfo(std::string_view name, const std::vector<std::int64_t>& di
 }
 
 base::Error broken(const std::string& what) {
-    return base::inputError("network.broken", "The pose network's file is damaged (" + what + "). Fetch it again.");
+    return base::inputError("network.broken",
+                            "The pose network's file is damaged (" + what + "). Fetch it again.");
 }
 
 /// Channels last -> channels first.
@@ -112,7 +114,8 @@ std::vector<std::int64_t> channelsFirst(const std::vector<int>& shape) {
 
 class Writer {
   public:
-    explicit Writer(const Graph& graph) : graph_(graph), constant_(graph.tensors.size()), source_(graph.tensors.size()) {}
+    explicit Writer(const Graph& graph)
+        : graph_(graph), constant_(graph.tensors.size()), source_(graph.tensors.size()) {}
 
     base::Result<OnnxModel> write() {
         const auto inShape = channelsFirst(tensor(graph_.inputs[0]).shape);
@@ -202,15 +205,17 @@ class Writer {
         }
         putBytes(graphBytes_, 1, n);
     }
-    void initializer(const std::string& name, const std::vector<std::int64_t>& dims, const std::vector<float>& values) {
+    void initializer(const std::string& name, const std::vector<std::int64_t>& dims,
+                     const std::vector<float>& values) {
         putBytes(graphBytes_, 5,
                  tensorProto(name, dims, OnnxType::float32,
                              {reinterpret_cast<const char*>(values.data()), values.size() * sizeof(float)}));
     }
     void initializer(const std::string& name, const std::vector<std::int64_t>& values) {
         putBytes(graphBytes_, 5,
-                 tensorProto(name, {static_cast<std::int64_t>(values.size())}, OnnxType::int64,
-                             {reinterpret_cast<const char*>(values.data()), values.size() * sizeof(std::int64_t)}));
+                 tensorProto(
+                     name, {static_cast<std::int64_t>(values.size())}, OnnxType::int64,
+                     {reinterpret_cast<const char*>(values.data()), values.size() * sizeof(std::int64_t)}));
     }
 
     /// Names the tensor; with a fused activation the raw result gets a name of its own and one more node.
@@ -244,9 +249,11 @@ class Writer {
         }
         known_[out] = true;
         switch (step.op) {
-        case Operator::pad: return pad(step, name);
+        case Operator::pad:
+            return pad(step, name);
         case Operator::conv2d:
-        case Operator::depthwiseConv2d: return convolution(step, name);
+        case Operator::depthwiseConv2d:
+            return convolution(step, name);
         case Operator::add: {
             const auto other = static_cast<std::size_t>(step.inputs[1]);
             if (!known_[other]) {
@@ -272,8 +279,8 @@ class Writer {
         case Operator::resizeBilinear: {
             const auto size = integers(step.inputs[1]);
             const auto& shape = tensor(step.inputs[0]).shape;
-            if (size.size() != 2 || shape.size() != 4 || !step.halfPixel || step.alignCorners || size[0] < 1 ||
-                size[0] > 4096 || size[1] < 1 || size[1] > 4096) {
+            if (size.size() != 2 || shape.size() != 4 || !step.halfPixel || step.alignCorners ||
+                size[0] < 1 || size[0] > 4096 || size[1] < 1 || size[1] > 4096) {
                 return "a resize of an unknown kind";
             }
             initializer(name + "s", {shape[0], shape[3], size[0], size[1]});
@@ -292,8 +299,8 @@ class Writer {
             // Only 1 x 1 x 1 x n -> 1 x n occurs: there the order of the numbers is the same channels first.
             const auto& shape = tensor(step.inputs[0]).shape;
             const auto& to = tensor(step.output).shape;
-            if (shape.size() != 4 || shape[0] != 1 || shape[1] != 1 || shape[2] != 1 || to.size() != 2 || to[0] != 1 ||
-                to[1] != shape[3]) {
+            if (shape.size() != 4 || shape[0] != 1 || shape[1] != 1 || shape[2] != 1 || to.size() != 2 ||
+                to[0] != 1 || to[1] != shape[3]) {
                 return "a reshape of an unknown kind";
             }
             initializer(name + "s", {1, to[1]});
@@ -301,7 +308,8 @@ class Writer {
             source_[out] = name;
             return {};
         }
-        case Operator::dequantize: break;
+        case Operator::dequantize:
+            break;
         }
         return "an unknown operator";
     }
@@ -340,7 +348,8 @@ class Writer {
         const auto in = static_cast<std::size_t>(step.inputs[0]);
         const auto& weights = constant_[static_cast<std::size_t>(step.inputs[1])];
         const auto& bias = constant_[static_cast<std::size_t>(step.inputs[2])];
-        const auto& shape = tensor(step.inputs[1]).shape; // out, height, width, in; depthwise: 1, height, width, channels
+        const auto& shape =
+            tensor(step.inputs[1]).shape; // out, height, width, in; depthwise: 1, height, width, channels
         const auto& inShape = tensor(step.inputs[0]).shape;
         const bool depthwise = step.op == Operator::depthwiseConv2d;
         const int height = shape[1];
@@ -441,6 +450,8 @@ float fromHalf(std::uint16_t half) {
     return std::bit_cast<float>(sign | ((exponent + 112U) << 23) | (fraction << 13));
 }
 
-base::Result<OnnxModel> toOnnx(const Graph& graph) { return Writer(graph).write(); }
+base::Result<OnnxModel> toOnnx(const Graph& graph) {
+    return Writer(graph).write();
+}
 
 } // namespace plumbmark::body::detail

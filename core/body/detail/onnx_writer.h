@@ -10,7 +10,8 @@
 
 namespace plumbmark::body::detail {
 
-/// The same network as an ONNX file in memory, written by hand (protocol buffers wire format), channels first.
+/// The same network as an ONNX file in memory, written by hand (protocol buffers wire format), channels
+/// first.
 struct OnnxModel {
     std::string bytes;
     std::string input;                ///< name, shape 1 x channels x height x width

@@ -21,7 +21,8 @@ class Bytes {
             bad_ = true;
             return value;
         }
-        std::memcpy(&value, bytes_.data() + at, sizeof(T)); // the format and all our machines are little-endian
+        std::memcpy(&value, bytes_.data() + at,
+                    sizeof(T)); // the format and all our machines are little-endian
         return value;
     }
     [[nodiscard]] std::size_t follow(std::size_t at) { return at + number<std::uint32_t>(at); }
@@ -63,7 +64,9 @@ class Table {
         return at ? std::optional{Table{*bytes_, bytes_->follow(*at)}} : std::nullopt;
     }
     /// Start of the elements and their count, which is checked against the bytes that are there.
-    struct Row { std::size_t at = 0, count = 0; };
+    struct Row {
+        std::size_t at = 0, count = 0;
+    };
     [[nodiscard]] Row row(int index, std::size_t elementSize) const {
         const auto at = field(index);
         if (!at) {
@@ -100,7 +103,8 @@ class Table {
 };
 
 base::Error broken(const std::string& what) {
-    return base::inputError("network.broken", "The pose network's file is damaged (" + what + "). Fetch it again.");
+    return base::inputError("network.broken",
+                            "The pose network's file is damaged (" + what + "). Fetch it again.");
 }
 
 bool known(int op) {
@@ -113,12 +117,15 @@ bool known(int op) {
     case Operator::maxPool2d:
     case Operator::reshape:
     case Operator::resizeBilinear:
-    case Operator::pad: return true;
+    case Operator::pad:
+        return true;
     }
     return false;
 }
 
-std::size_t bytesPerElement(ElementType type) { return type == ElementType::float16 ? 2 : 4; }
+std::size_t bytesPerElement(ElementType type) {
+    return type == ElementType::float16 ? 2 : 4;
+}
 
 /// Options of an operator; the numbers are the fields of its options table in the schema.
 void readOptions(const Table& options, Step& step) {
@@ -145,12 +152,15 @@ void readOptions(const Table& options, Step& step) {
         step.windowY = options.scalar<std::int32_t>(4, 0);
         step.activation = options.scalar<std::int8_t>(5, 0);
         break;
-    case Operator::add: step.activation = options.scalar<std::int8_t>(0, 0); break;
+    case Operator::add:
+        step.activation = options.scalar<std::int8_t>(0, 0);
+        break;
     case Operator::resizeBilinear:
         step.alignCorners = options.scalar<std::uint8_t>(2, 0) != 0;
         step.halfPixel = options.scalar<std::uint8_t>(3, 0) != 0;
         break;
-    default: break;
+    default:
+        break;
     }
 }
 
@@ -178,11 +188,13 @@ std::string wrongWith(const Step& step, const std::vector<Tensor>& tensors) {
             return "an operator lacks inputs";
         }
     }
-    const bool strided = step.op == Operator::conv2d || step.op == Operator::depthwiseConv2d || step.op == Operator::maxPool2d;
+    const bool strided =
+        step.op == Operator::conv2d || step.op == Operator::depthwiseConv2d || step.op == Operator::maxPool2d;
     if (strided && (step.strideX < 1 || step.strideX > 8 || step.strideY < 1 || step.strideY > 8)) {
         return "a stride is out of range";
     }
-    if (step.op == Operator::maxPool2d && (step.windowX < 1 || step.windowX > 16 || step.windowY < 1 || step.windowY > 16)) {
+    if (step.op == Operator::maxPool2d &&
+        (step.windowX < 1 || step.windowX > 16 || step.windowY < 1 || step.windowY > 16)) {
         return "a window is out of range";
     }
     if (step.activation != 0 && step.activation != 1 && step.activation != 3) {
@@ -242,8 +254,9 @@ base::Result<Graph> readTflite(std::span<const unsigned char> file) {
     const auto valid = [&](int i) { return i >= 0 && static_cast<std::size_t>(i) < graph.tensors.size(); };
     graph.inputs = main.integers(1);
     graph.outputs = main.integers(2);
-    if (bytes.bad() || graph.inputs.size() != 1 || !std::all_of(graph.inputs.begin(), graph.inputs.end(), valid) ||
-        graph.outputs.empty() || !std::all_of(graph.outputs.begin(), graph.outputs.end(), valid)) {
+    if (bytes.bad() || graph.inputs.size() != 1 ||
+        !std::all_of(graph.inputs.begin(), graph.inputs.end(), valid) || graph.outputs.empty() ||
+        !std::all_of(graph.outputs.begin(), graph.outputs.end(), valid)) {
         return broken("its inputs and outputs cannot be found");
     }
     // Operator: 0 opcode_index, 1 inputs, 2 outputs, 4 builtin_options.
@@ -257,7 +270,8 @@ base::Result<Graph> readTflite(std::span<const unsigned char> file) {
             return broken("an operator cannot be read");
         }
         if (!known(codes[code])) {
-            return broken("it uses operator " + std::to_string(codes[code]) + ", which is not one of the pose networks'");
+            return broken("it uses operator " + std::to_string(codes[code]) +
+                          ", which is not one of the pose networks'");
         }
         step.op = static_cast<Operator>(codes[code]);
         step.output = outputs.front();

@@ -42,10 +42,13 @@ inline body::NetworkBytes network(const std::string& size = "full") {
 inline video::Frame frameOf(const cv::Mat& bgr, int index = 0, double seconds = 0.0) {
     cv::Mat rgb;
     cv::cvtColor(bgr, rgb, cv::COLOR_BGR2RGB);
-    return video::Frame::fromRgb({rgb.cols, rgb.rows, {rgb.datastart, rgb.dataend}}, index, base::Seconds{seconds});
+    return video::Frame::fromRgb({rgb.cols, rgb.rows, {rgb.datastart, rgb.dataend}}, index,
+                                 base::Seconds{seconds});
 }
 
 /// A photograph of an installed Debian package; empty where it is not installed.
-inline cv::Mat photograph(const std::string& path) { return cv::imread(path); }
+inline cv::Mat photograph(const std::string& path) {
+    return cv::imread(path);
+}
 
 } // namespace plumbmark::test

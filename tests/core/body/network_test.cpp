@@ -31,7 +31,8 @@ TEST(HalfPrecision, ReadsTheWorkedValues) {
 }
 
 TEST(TfliteReader, RefusesWhatIsNotANetworkInOnePlainSentence) {
-    for (const std::string& text : {std::string(), std::string("TFL3"), std::string(200, 'x'), std::string(64, '\0')}) {
+    for (const std::string& text :
+         {std::string(), std::string("TFL3"), std::string(200, 'x'), std::string(64, '\0')}) {
         const std::vector<unsigned char> bytes(text.begin(), text.end());
         const auto graph = detail::readTflite(bytes);
         ASSERT_FALSE(graph.ok());
@@ -43,8 +44,10 @@ TEST(TfliteReader, RefusesWhatIsNotANetworkInOnePlainSentence) {
 
 TEST(Observer, SaysThatTheNetworkIsMissingOrUnknown) {
     EXPECT_EQ(Observer::create(nullptr).error().key, "network.missing");
-    EXPECT_EQ(Observer::create(std::make_shared<const std::vector<unsigned char>>()).error().key, "network.missing");
-    const auto other = std::make_shared<const std::vector<unsigned char>>(1000, static_cast<unsigned char>('T'));
+    EXPECT_EQ(Observer::create(std::make_shared<const std::vector<unsigned char>>()).error().key,
+              "network.missing");
+    const auto other =
+        std::make_shared<const std::vector<unsigned char>>(1000, static_cast<unsigned char>('T'));
     EXPECT_EQ(Observer::create(other).error().key, "network.unknown");
 }
 
@@ -102,7 +105,8 @@ TEST_F(WithNetwork, HasTheFiveKnownOutputs) {
     for (const int out : graph->outputs) {
         shapes.push_back(graph->tensors[static_cast<std::size_t>(out)].shape);
     }
-    const std::vector<std::vector<int>> expected{{1, 195}, {1, 1}, {1, 256, 256, 1}, {1, 64, 64, 39}, {1, 117}};
+    const std::vector<std::vector<int>> expected{
+        {1, 195}, {1, 1}, {1, 256, 256, 1}, {1, 64, 64, 39}, {1, 117}};
     EXPECT_EQ(shapes, expected);
 }
 
@@ -113,5 +117,6 @@ TEST_F(WithNetwork, AnEvenlyGreyPictureHoldsNobody) {
     const auto out = (*network)->run(grey);
     ASSERT_TRUE(out.ok());
     EXPECT_LT(out->presence, 0.1F);
-    EXPECT_FALSE((*network)->run(std::vector<std::uint8_t>(10)).ok()) << "a picture of the wrong size is refused";
+    EXPECT_FALSE((*network)->run(std::vector<std::uint8_t>(10)).ok())
+        << "a picture of the wrong size is refused";
 }

@@ -1,0 +1,2 @@
+# The made swing finds its own key moments.
+target_link_libraries(test_comparison PRIVATE plumbmark::swing)

@@ -1,0 +1,537 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+#include "body/track.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+#include "body/detail/shape.h"
+#include "body/detail/smooth.h"
+
+namespace plumbmark::body {
+namespace {
+
+using base::Vec2;
+using marks::Landmark;
+
+constexpr std::size_t index(Landmark l) {
+    return static_cast<std::size_t>(l);
+}
+
+/// Joints in the order lead, trail after the sides are told apart.
+struct Pair {
+    Landmark lead, trail;
+    Point left, right;
+};
+constexpr std::array<Pair, 9> kPairs{{
+    {Landmark::lead_ear, Landmark::trail_ear, Point::left_ear, Point::right_ear},
+    {Landmark::lead_shoulder, Landmark::trail_shoulder, Point::left_shoulder, Point::right_shoulder},
+    {Landmark::lead_elbow, Landmark::trail_elbow, Point::left_elbow, Point::right_elbow},
+    {Landmark::lead_wrist, Landmark::trail_wrist, Point::left_wrist, Point::right_wrist},
+    {Landmark::lead_hip, Landmark::trail_hip, Point::left_hip, Point::right_hip},
+    {Landmark::lead_knee, Landmark::trail_knee, Point::left_knee, Point::right_knee},
+    {Landmark::lead_ankle, Landmark::trail_ankle, Point::left_ankle, Point::right_ankle},
+    {Landmark::lead_heel, Landmark::trail_heel, Point::left_heel, Point::right_heel},
+    {Landmark::lead_toe, Landmark::trail_toe, Point::left_toe, Point::right_toe},
+}};
+constexpr std::array kUpper{1, 2};       ///< places in kPairs: shoulders, elbows
+constexpr std::array kLower{4, 5, 6, 7}; ///< hips, knees, ankles, heels
+
+/// One observation with its sides settled: what every landmark looks like before smoothing.
+struct Pose {
+    std::array<std::optional<detail::Sample>, marks::kLandmarkCount> points;
+    [[nodiscard]] std::optional<detail::Sample>& operator[](Landmark l) { return points[index(l)]; }
+    [[nodiscard]] const std::optional<detail::Sample>& operator[](Landmark l) const {
+        return points[index(l)];
+    }
+    [[nodiscard]] Vec2 middle(Landmark a, Landmark b) const {
+        return base::midpoint(points[index(a)]->at, points[index(b)]->at);
+    }
+    [[nodiscard]] Vec2 midHip() const { return middle(Landmark::lead_hip, Landmark::trail_hip); }
+    [[nodiscard]] Vec2 midShoulder() const {
+        return middle(Landmark::lead_shoulder, Landmark::trail_shoulder);
+    }
+    [[nodiscard]] Vec2 hands() const { return middle(Landmark::lead_wrist, Landmark::trail_wrist); }
+};
+
+double median(std::vector<double> v) {
+    const auto mid = v.begin() + static_cast<std::ptrdiff_t>(v.size() / 2);
+    std::nth_element(v.begin(), mid, v.end());
+    return *mid;
+}
+
+// ---- left and right ---------------------------------------------------------------------------------------
+
+/// For a group of joint pairs: in which observations the network has them the wrong way round. Two-state best
+/// path: staying costs the pairs' travel, being swapped costs `against[i]` more.
+std::vector<bool> swaps(std::span<const Observation> seen, std::span<const int> group,
+                        const std::vector<double>& against) {
+    const std::size_t n = seen.size();
+    std::vector<std::array<double, 2>> cost(n);
+    std::vector<std::array<int, 2>> from(n);
+    const auto point = [&](std::size_t i, int pair, bool lead, int state) {
+        const Pair& p = kPairs[static_cast<std::size_t>(pair)];
+        return seen[i][(lead != (state == 1)) ? p.left : p.right].peak;
+    };
+    for (std::size_t i = 0; i < n; ++i) {
+        for (int s = 0; s < 2; ++s) {
+            const auto us = static_cast<std::size_t>(s);
+            const double own = s == 1 ? against[i] : 0.0;
+            if (i == 0) {
+                cost[i][us] = own;
+                continue;
+            }
+            double best = 1e300;
+            for (int b = 0; b < 2; ++b) {
+                double travel = 0.0;
+                for (const int pair : group) {
+                    travel += base::length(point(i, pair, true, s) - point(i - 1, pair, true, b)) +
+                              base::length(point(i, pair, false, s) - point(i - 1, pair, false, b));
+                }
+                const double total = cost[i - 1][static_cast<std::size_t>(b)] + travel / seen[i].region.size;
+                if (total < best) {
+                    best = total;
+                    from[i][us] = b;
+                }
+            }
+            cost[i][us] = best + own;
+        }
+    }
+    std::vector<bool> swapped(n);
+    int s = n > 0 && cost[n - 1][1] < cost[n - 1][0] ? 1 : 0;
+    for (std::size_t i = n; i-- > 0;) {
+        swapped[i] = s == 1;
+        s = from[i][static_cast<std::size_t>(s)];
+    }
+    return swapped;
+}
+
+// ---- one observation to one pose -------------------------------------------------------------------------
+
+double sigmaOf(const PosePoint& p) {
+    // Spread of the heat, wider where the network itself says that it cannot see the point.
+    return p.spread * (1.0 + 2.0 * (1.0 - p.visibility));
+}
+
+/// `upper`, `lower`: the sides of trunk and arms / legs are the other way round than the network says.
+Pose poseOf(const Observation& o, double time, bool leadIsLeft, bool upper, bool lower) {
+    Pose pose;
+    const auto put = [&](Landmark l, Vec2 at, double sigma) { pose[l] = detail::Sample{time, at, sigma}; };
+    for (std::size_t i = 0; i < kPairs.size(); ++i) {
+        const Pair& p = kPairs[i];
+        const bool swapped = i >= 4 ? lower : i >= 1 && upper;
+        const bool left = leadIsLeft != swapped;
+        const PosePoint& lead = o[left ? p.left : p.right];
+        const PosePoint& trail = o[left ? p.right : p.left];
+        const bool face = i == 0;
+        // Joints by the heat's centroid, points of the face by the direct answer: each is the better one
+        // there.
+        put(p.lead, face ? lead.direct : lead.peak, sigmaOf(lead));
+        put(p.trail, face ? trail.direct : trail.peak, sigmaOf(trail));
+    }
+    put(Landmark::nose, o[Point::nose].direct, sigmaOf(o[Point::nose]));
+    return pose;
+}
+
+/// Hands on the club: the middle of the knuckles, each hand counted as far as it is seen.
+void putGrip(const Observation& o, Pose& pose, double time) {
+    Vec2 sum;
+    double weights = 0.0;
+    for (const auto& [index, pinky] : {std::pair{Point::left_index, Point::left_pinky},
+                                       std::pair{Point::right_index, Point::right_pinky}}) {
+        const double w = 0.1 + std::min(o[index].visibility, o[pinky].visibility);
+        sum = sum + base::midpoint(o[index].direct, o[pinky].direct) * w;
+        weights += w;
+    }
+    const double sigma = (sigmaOf(o[Point::left_index]) + sigmaOf(o[Point::right_index])) / 2;
+    pose[Landmark::grip] = detail::Sample{time, sum / weights, sigma};
+}
+
+// ---- honest uncertainty ----------------------------------------------------------------------------------
+
+/// Bias of the network per landmark, one sigma in statures, at rest and while the trunk is turned away
+/// (shoulders and arms hide each other there).
+struct Bias {
+    double open, turned;
+};
+constexpr Bias biasOf(Landmark l) {
+    switch (l) {
+    case Landmark::nose:
+    case Landmark::head_centre:
+        return {0.010, 0.012};
+    case Landmark::head_crown:
+    case Landmark::head_front:
+    case Landmark::head_back:
+        return {0.012, 0.016};
+    case Landmark::lead_ear:
+    case Landmark::trail_ear:
+        return {0.012, 0.020};
+    case Landmark::neck_base:
+        return {0.014, 0.020};
+    case Landmark::lead_shoulder:
+    case Landmark::trail_shoulder:
+        return {0.018, 0.045};
+    case Landmark::lead_elbow:
+    case Landmark::trail_elbow:
+        return {0.018, 0.030};
+    case Landmark::lead_wrist:
+    case Landmark::trail_wrist:
+    case Landmark::grip:
+        return {0.014, 0.018};
+    case Landmark::lead_hip:
+    case Landmark::trail_hip:
+        return {0.018, 0.025};
+    case Landmark::lead_knee:
+    case Landmark::trail_knee:
+        return {0.014, 0.018};
+    case Landmark::lead_ankle:
+    case Landmark::trail_ankle:
+        return {0.010, 0.012};
+    case Landmark::pelvis_rear:
+        return {0.008, 0.012};
+    default:
+        return {0.014, 0.018};
+    }
+}
+
+/// Seconds of real time to either side over which a landmark is smoothed.
+double reachOf(Landmark l) {
+    switch (l) {
+    case Landmark::lead_wrist:
+    case Landmark::trail_wrist:
+    case Landmark::grip:
+        return 0.045;
+    case Landmark::lead_elbow:
+    case Landmark::trail_elbow:
+        return 0.055;
+    case Landmark::lead_ankle:
+    case Landmark::trail_ankle:
+    case Landmark::lead_heel:
+    case Landmark::trail_heel:
+    case Landmark::lead_toe:
+    case Landmark::trail_toe:
+        return 0.12;
+    default:
+        return 0.09;
+    }
+}
+
+bool joltedByImpact(Landmark l) {
+    return l == Landmark::lead_wrist || l == Landmark::trail_wrist || l == Landmark::grip;
+}
+
+/// Where in the swing we are, told from the hands alone (shaft and ball refine the moments later, elsewhere).
+struct Course {
+    std::optional<double> still; ///< real seconds: middle of the stillest stretch before the hands go up
+    std::optional<double> fast;  ///< fastest hands
+};
+
+Course courseOf(const std::vector<Pose>& poses, const std::vector<double>& time, double stature) {
+    Course course;
+    const std::size_t n = poses.size();
+    if (n < 6) {
+        return course;
+    }
+    std::vector<double> speed(n, 0.0); // statures per second
+    for (std::size_t i = 1; i + 1 < n; ++i) {
+        const double gap = time[i + 1] - time[i - 1];
+        speed[i] =
+            gap > 1e-6 ? base::length(poses[i + 1].hands() - poses[i - 1].hands()) / gap / stature : 0.0;
+    }
+    const auto fastest =
+        static_cast<std::size_t>(std::max_element(speed.begin(), speed.end()) - speed.begin());
+    if (speed[fastest] < 1.0) { // no full motion in the clip
+        return course;
+    }
+    course.fast = time[fastest];
+    // The last stretch of at least 0.12 s before the hands' swing in which they hardly move. Start from the
+    // time the hands left their low place for good: going backward from the fastest hands, skip the downswing
+    // and the backswing (fast), take the first slow stretch with the hands low.
+    const double low = [&] {
+        std::vector<double> y;
+        for (std::size_t i = 0; i <= fastest; ++i) {
+            y.push_back(poses[i].hands().y);
+        }
+        std::sort(y.begin(), y.end());
+        return y[y.size() * 8 / 10];
+    }();
+    const double limit = std::max(0.12, 0.04 * speed[fastest]);
+    std::size_t end = fastest;
+    while (end > 0 && !(speed[end] < limit && std::abs(poses[end].hands().y - low) < 0.06 * stature)) {
+        --end;
+    }
+    std::size_t begin = end;
+    while (begin > 1 && speed[begin - 1] < limit && time[end] - time[begin] < 0.30) {
+        --begin;
+    }
+    course.still = end > 0 ? (time[begin] + time[end]) / 2 : time.front();
+    return course;
+}
+
+/// Crown to sole of somebody bent over a ball, as a share of stature: segment lengths of Drillis and Contini
+/// 1966 (shank 0.246, thigh 0.245, trunk 0.288, neck and head 0.182, ankle height 0.039) at 15 degrees of
+/// shank and thigh, 38 of trunk, 25 of neck (common practice for a mid-iron). Ankle to crown leaves the ankle
+/// out.
+constexpr double kAnkleToCrown = 0.246 * 0.966 + 0.245 * 0.966 + 0.288 * 0.788 + 0.182 * 0.906;
+
+} // namespace
+
+AutoTrack autoTrack(std::span<const Observation> seen, std::span<const base::Seconds> times,
+                    const marks::ShotContext& context, const Timing& timing) {
+    AutoTrack out;
+    out.track.resize(times.size());
+    out.boxes.resize(times.size());
+    for (std::size_t i = 0; i < times.size(); ++i) {
+        out.track[i].time = times[i];
+    }
+    if (seen.empty() || times.empty()) {
+        out.warnings.emplace_back("No player was found in the clip; place the marks by hand.");
+        return out;
+    }
+    const std::size_t n = seen.size();
+    const double real = timing.realPerShown > 0 ? timing.realPerShown : 1.0;
+    const bool faceOn = context.view == marks::View::faceOn;
+    const int side = context.sideSign();
+
+    // -- sides. The network's left is the player's left unless the clip is mirrored; the lead side is the
+    // left of a right-hander: together that is sideSign. What the view demands breaks ties.
+    const bool leadIsLeft = side > 0;
+    const auto against = [&](const auto& group) {
+        std::vector<double> cost(n);
+        for (std::size_t i = 0; i < n; ++i) {
+            double evidence = 0.0; // > 0: the network's sides fit the view
+            for (const int place : group) {
+                const Pair& p = kPairs[static_cast<std::size_t>(place)];
+                const PosePoint& lead = seen[i][leadIsLeft ? p.left : p.right];
+                const PosePoint& trail = seen[i][leadIsLeft ? p.right : p.left];
+                // Face-on the lead side is the target's; down-the-line it is the far one.
+                evidence += faceOn ? side * (lead.peak.x - trail.peak.x) : 0.5 * (lead.depth - trail.depth);
+            }
+            cost[i] = 0.4 * std::clamp(evidence / seen[i].region.size, -0.5, 0.5);
+        }
+        return cost;
+    };
+    // A shoulder pair may truly cross in the picture (a full turn), so there only the steadier part of the
+    // clip speaks; the path through time carries it over the rest.
+    const auto lower = swaps(seen, kLower, against(kLower));
+    auto upperEvidence = against(kUpper);
+    for (std::size_t i = 0; i < n; ++i) {
+        const double handsUp = std::min(seen[i][Point::left_hip].peak.y, seen[i][Point::right_hip].peak.y) -
+                               (seen[i][Point::left_wrist].peak.y + seen[i][Point::right_wrist].peak.y) / 2;
+        if (handsUp > 0) {
+            upperEvidence[i] *= 0.1;
+        }
+    }
+    const auto upper = swaps(seen, kUpper, upperEvidence);
+
+    std::vector<double> time(n);
+    std::vector<Pose> poses(n);
+    for (std::size_t i = 0; i < n; ++i) {
+        time[i] = seen[i].time.value() * real;
+        poses[i] = poseOf(seen[i], time[i], leadIsLeft, upper[i], lower[i]);
+        putGrip(seen[i], poses[i], time[i]);
+    }
+
+    // -- size and course
+    std::vector<double> sides;
+    for (const Observation& o : seen) {
+        sides.push_back(o.region.size);
+    }
+    double stature = median(sides) / 1.35;
+    const Course course = courseOf(poses, time, stature);
+    const auto atRest = [&](std::size_t i) {
+        return course.still && std::abs(time[i] - *course.still) < 0.2;
+    };
+
+    // -- head: ears, outline
+    for (std::size_t i = 0; i < n; ++i) {
+        Pose& p = poses[i];
+        const Vec2 ears = p.middle(Landmark::lead_ear, Landmark::trail_ear);
+        const Vec2 neck = p.midShoulder();
+        const double reach = base::length(ears - neck);
+        if (reach < 0.03 * stature) {
+            continue;
+        }
+        const Vec2 up = (ears - neck) / reach;
+        const double sigma = (p[Landmark::lead_ear]->sigma + p[Landmark::trail_ear]->sigma) / 2;
+        Vec2 centre = ears;
+        if (const auto head = detail::headOutline(seen[i], ears, up, stature)) {
+            const Vec2 across{-up.y, up.x};
+            // Across the head the outline's middle, along it the ears: hair and hats lengthen the outline
+            // upward.
+            const Vec2 middle = base::midpoint(head->left, head->right);
+            centre = ears + across * (0.5 * base::dot(middle - ears, across));
+            p[Landmark::head_crown] = detail::Sample{time[i], head->crown, sigma};
+            // Face-on: front = toward the target; down-the-line: front = toward the ball.
+            p[Landmark::head_front] = detail::Sample{time[i], side > 0 ? head->right : head->left, sigma};
+            p[Landmark::head_back] = detail::Sample{time[i], side > 0 ? head->left : head->right, sigma};
+        }
+        p[Landmark::head_centre] = detail::Sample{time[i], centre, sigma};
+    }
+
+    // -- stature, while standing at the ball
+    {
+        std::vector<double> reach;
+        for (std::size_t i = 0; i < n; ++i) {
+            if (atRest(i) && poses[i][Landmark::head_crown]) {
+                reach.push_back(poses[i].middle(Landmark::lead_ankle, Landmark::trail_ankle).y -
+                                poses[i][Landmark::head_crown]->at.y);
+            }
+        }
+        if (!reach.empty()) {
+            stature = median(reach) / kAnkleToCrown;
+            out.stature = StatureEstimate{stature, 0.05 * stature};
+        }
+    }
+    if (course.still) {
+        out.still = base::Seconds{*course.still / real};
+    }
+
+    // -- trunk: the silhouette's middle line corrects where the network pulls the shoulders
+    std::vector<std::optional<detail::Midline>> lines(n);
+    std::vector<double> highOff;
+    std::vector<double> lowOff;
+    std::vector<double> span;
+    for (std::size_t i = 0; i < n; ++i) {
+        lines[i] = detail::trunkMidline(seen[i], poses[i].midHip(), poses[i].midShoulder());
+        if (!lines[i]) {
+            continue;
+        }
+        out.trunk.push_back(
+            {seen[i].time, lines[i]->low, lines[i]->high, std::max(0.006 * stature, lines[i]->scatter)});
+        if (atRest(i)) {
+            highOff.push_back(lines[i]->highOff);
+            lowOff.push_back(lines[i]->lowOff);
+        }
+    }
+    for (std::size_t i = 0; i < n; ++i) {
+        if (atRest(i)) {
+            span.push_back(
+                base::length(poses[i][Landmark::lead_shoulder]->at - poses[i][Landmark::trail_shoulder]->at));
+        }
+    }
+    const double openSpan = span.empty() ? 0.2 * stature : median(span);
+    std::vector<double> turned(n, 0.0); // 0: as at address .. 1: edge-on or hands high
+    if (faceOn) {
+        const double calHigh = highOff.empty() ? 0.0 : median(highOff);
+        const double calLow = lowOff.empty() ? 0.0 : median(lowOff);
+        for (std::size_t i = 0; i < n; ++i) {
+            Pose& p = poses[i];
+            const Vec2 hips = p.midHip();
+            const Vec2 shoulders = p.midShoulder();
+            const double length = base::length(shoulders - hips);
+            if (length < 0.1 * stature) {
+                continue;
+            }
+            const Vec2 axis = (shoulders - hips) / length;
+            const Vec2 across{-axis.y, axis.x};
+            const double now = base::length(p[Landmark::lead_shoulder]->at - p[Landmark::trail_shoulder]->at);
+            turned[i] = std::clamp(1.3 * (1.0 - now / openSpan), 0.0, 1.0);
+            double high = calHigh;
+            double low = calLow;
+            if (lines[i]) {
+                const double share = 0.2 + 0.8 * turned[i];
+                high += share * (lines[i]->highOff - calHigh);
+                low += share * (lines[i]->lowOff - calLow);
+            }
+            for (const Landmark l : {Landmark::lead_shoulder, Landmark::trail_shoulder}) {
+                p[l]->at = p[l]->at + across * high;
+            }
+            for (const Landmark l : {Landmark::lead_hip, Landmark::trail_hip}) {
+                p[l]->at = p[l]->at + across * low;
+            }
+        }
+    }
+
+    // -- what follows from the corrected joints
+    for (std::size_t i = 0; i < n; ++i) {
+        Pose& p = poses[i];
+        if (p[Landmark::head_centre]) {
+            const Vec2 shoulders = p.midShoulder();
+            p[Landmark::neck_base] =
+                detail::Sample{time[i], shoulders + (p[Landmark::head_centre]->at - shoulders) * 0.3,
+                               (p[Landmark::lead_shoulder]->sigma + p[Landmark::trail_shoulder]->sigma) / 2};
+        }
+        if (!faceOn) {
+            if (const auto edge =
+                    detail::pelvisEdge(seen[i], p.midHip(), -side, 0.06 * stature, 0.3 * stature)) {
+                p[Landmark::pelvis_rear] =
+                    detail::Sample{time[i], *edge, seen[i].region.size / Silhouette::kRows};
+            }
+        }
+    }
+
+    // -- every landmark into every frame
+    std::vector<double> frameTime(times.size());
+    for (std::size_t i = 0; i < times.size(); ++i) {
+        frameTime[i] = times[i].value() * real;
+    }
+    std::optional<double> cut = course.fast;
+    if (timing.impact) {
+        cut = timing.impact->value() * real;
+    }
+    std::vector<double> gapTo(times.size(), 1e9); // to the nearest observation
+    std::vector<double> turnedAt(times.size(), 0.0);
+    std::vector<bool> looked(times.size(), false);
+    for (std::size_t i = 0, k = 0; i < times.size(); ++i) {
+        while (k + 1 < n && std::abs(time[k + 1] - frameTime[i]) <= std::abs(time[k] - frameTime[i])) {
+            ++k;
+        }
+        gapTo[i] = std::abs(time[k] - frameTime[i]);
+        turnedAt[i] = turned[k];
+        looked[i] = static_cast<std::size_t>(seen[k].frame) == i;
+        const std::size_t next = time[k] < frameTime[i] && k + 1 < n ? k + 1
+                                 : k > 0 && time[k] > frameTime[i]   ? k - 1
+                                                                     : k;
+        const base::Box& a = seen[k].box;
+        const base::Box& b = seen[next].box;
+        if (gapTo[i] < 0.2) {
+            const double left = std::min(a.x, b.x);
+            const double top = std::min(a.y, b.y);
+            out.boxes[i] = {left, top, std::max(a.x + a.width, b.x + b.width) - left,
+                            std::max(a.y + a.height, b.y + b.height) - top};
+        }
+    }
+    for (std::size_t l = 0; l < marks::kLandmarkCount; ++l) {
+        std::vector<detail::Sample> samples;
+        for (const Pose& p : poses) {
+            if (p.points[l]) {
+                samples.push_back(*p.points[l]);
+            }
+        }
+        const auto landmark = static_cast<Landmark>(l);
+        detail::SmoothOptions options;
+        options.reach = reachOf(landmark);
+        if (joltedByImpact(landmark)) {
+            options.cut = cut;
+        }
+        const auto smoothed = detail::smooth(samples, frameTime, options);
+        const Bias bias = biasOf(landmark);
+        for (std::size_t i = 0; i < times.size(); ++i) {
+            if (!smoothed[i]) {
+                continue;
+            }
+            const double own = (bias.open + (bias.turned - bias.open) * turnedAt[i]) * stature;
+            const double far =
+                0.3 * stature * std::max(0.0, gapTo[i] - 0.02); // what it may do between two looks
+            const double sigma =
+                std::sqrt(own * own + 0.25 * smoothed[i]->sigma * smoothed[i]->sigma + far * far);
+            out.track[i][landmark] =
+                marks::Mark{smoothed[i]->at, std::max(0.5, sigma),
+                            looked[i] ? base::Origin::network : base::Origin::interpolated};
+        }
+    }
+    if (n < 3) {
+        out.warnings.emplace_back("The player was seen in very few frames; place the marks by hand.");
+    }
+    return out;
+}
+
+marks::Track bodyTrack(std::span<const Observation> observations, std::span<const base::Seconds> times,
+                       const marks::ShotContext& context, const marks::HandMarks& handMarks,
+                       const Timing& timing) {
+    return applyHandMarks(autoTrack(observations, times, context, timing).track, handMarks, timing);
+}
+
+} // namespace plumbmark::body

@@ -80,14 +80,53 @@ Fit solve(const Moments& m, int degree) {
     return fit;
 }
 
-} // namespace
-
-std::vector<std::optional<Smoothed>> smooth(const std::vector<Sample>& samples,
-                                            const std::vector<double>& times, const SmoothOptions& options) {
-    std::vector<std::optional<Smoothed>> out(times.size());
-    if (samples.empty()) {
+/// A single sample far off what its four neighbours foretell (cubic through them) is a slip of the network:
+/// it is kept, but hardly counts.
+std::vector<Sample> withoutSlips(const std::vector<Sample>& samples) {
+    std::vector<Sample> out = samples;
+    const std::size_t n = samples.size();
+    if (n < 7) {
         return out;
     }
+    std::vector<double> off(n, 0.0);
+    std::vector<double> sorted;
+    for (std::size_t i = 2; i + 2 < n; ++i) {
+        // Lagrange through the four at their own times.
+        base::Vec2 told;
+        const std::array<std::size_t, 4> around{i - 2, i - 1, i + 1, i + 2};
+        for (const std::size_t a : around) {
+            double w = 1.0;
+            for (const std::size_t b : around) {
+                if (b != a) {
+                    w *= (samples[i].time - samples[b].time) / (samples[a].time - samples[b].time);
+                }
+            }
+            told = told + samples[a].at * w;
+        }
+        off[i] = base::length(samples[i].at - told);
+        sorted.push_back(off[i]);
+    }
+    std::nth_element(sorted.begin(), sorted.begin() + static_cast<std::ptrdiff_t>(sorted.size() / 2),
+                     sorted.end());
+    const double usual = sorted[sorted.size() / 2];
+    for (std::size_t i = 2; i + 2 < n; ++i) {
+        const double limit = 8 * std::max(usual, 0.5 * samples[i].sigma);
+        if (off[i] > limit && off[i] >= off[i - 1] && off[i] >= off[i + 1]) {
+            out[i].sigma *= 30;
+        }
+    }
+    return out;
+}
+
+} // namespace
+
+std::vector<std::optional<Smoothed>> smooth(const std::vector<Sample>& raw, const std::vector<double>& times,
+                                            const SmoothOptions& options) {
+    std::vector<std::optional<Smoothed>> out(times.size());
+    if (raw.empty()) {
+        return out;
+    }
+    const std::vector<Sample> samples = withoutSlips(raw);
     const auto beforeCut = [&](double t) { return !options.cut || t < *options.cut; };
     std::size_t first = 0;
     std::vector<std::size_t> near;

@@ -325,7 +325,7 @@ base::Result<std::optional<Analysed>> analyse(video::Clip& clip, const NetworkBy
     }
 
     std::unique_ptr<body::Observer> observer;
-    if (auto made = body::Observer::create(network)) {
+    if (auto made = body::Observer::create(network, request.context.view)) {
         observer = std::move(made).value();
     } else if (network) {
         return made.error();

@@ -422,7 +422,9 @@ bool Cadence::due(base::Seconds time) const {
         return true;
     }
     const double gap = (time - *last_).value() * realPerShown_;
-    return gap >= (fast_ ? 0.012 : 0.033) - 1e-4 || gap < 0;
+    // Nobody there at the last look: a search costs many looks, so wait longer.
+    const double wanted = !hands_ ? 0.1 : fast_ ? 0.012 : 0.033;
+    return gap >= wanted - 1e-4 || gap < 0;
 }
 
 void Cadence::seen(base::Seconds time, const std::optional<Observation>& observation) {

@@ -37,7 +37,7 @@ class Observer {
 };
 
 /// Which frames deserve a look: one every 33 ms of real time, one every 12 ms while the hands move fast (the
-/// downswing and the hit). Cheap; ask for every frame in order.
+/// downswing and the hit), one every 100 ms while nobody is there. Cheap; ask for every frame in order.
 class Cadence {
   public:
     explicit Cadence(double realPerShown = 1.0) : realPerShown_(realPerShown) {}

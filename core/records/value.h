@@ -22,6 +22,8 @@ using Object = std::map<std::string, Value, std::less<>>;
 /// readers (`number()`), so that 5 and 5.0 are the same value.
 class Value {
   public:
+    using Data = std::variant<std::monostate, bool, std::int64_t, double, std::string, Array, Object>;
+
     Value() = default; ///< null
     Value(std::nullptr_t) {}
     Value(bool value) : data_(value) {}
@@ -43,12 +45,13 @@ class Value {
     [[nodiscard]] const Object* object() const { return std::get_if<Object>(&data_); }
     [[nodiscard]] Object* object() { return std::get_if<Object>(&data_); }
 
-    friend bool operator==(const Value&, const Value&) = default;
+    [[nodiscard]] const Data& data() const { return data_; }
+
+    /// Numbers are compared by value; NaN equals nothing.
+    friend bool operator==(const Value& a, const Value& b);
 
   private:
-    friend base::Result<std::string> canonicalText(const Value&);
-    friend bool appendCanonical(const Value&, std::string&, int);
-    std::variant<std::monostate, bool, std::int64_t, double, std::string, Array, Object> data_;
+    Data data_;
 };
 
 /// Member of an object, or nullptr.
@@ -57,6 +60,9 @@ class Value {
 [[nodiscard]] std::optional<double> numberMember(const Object& object, std::string_view key);
 [[nodiscard]] std::optional<std::int64_t> integerMember(const Object& object, std::string_view key);
 [[nodiscard]] std::optional<bool> booleanMember(const Object& object, std::string_view key);
+
+/// Well-formed UTF-8 throughout.
+[[nodiscard]] bool isUtf8(std::string_view text);
 
 /// The one serialisation: UTF-8 JSON on one line, no spaces, keys sorted by bytes, only the escapes JSON
 /// demands, numbers as the shortest text that reads back to the same number (-0 is 0; whole numbers without a

@@ -1,0 +1,256 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+#include "store/detail/db.h"
+
+#include <array>
+
+namespace plumbmark::store::detail {
+
+base::Error databaseError(int code) {
+    switch (code & 0xff) {
+    case SQLITE_CORRUPT:
+    case SQLITE_NOTADB:
+        return base::failure("library.damaged",
+                             "The library is damaged; nothing was changed. Copy its folder to a "
+                             "safe place, then put a backup in its place.");
+    case SQLITE_BUSY:
+    case SQLITE_LOCKED:
+        return base::failure("library.busy", "Another program is using the library; close it and try again.");
+    case SQLITE_FULL:
+        return base::failure("disk.full",
+                             "The disk is full, so nothing was saved; free some space and try again.");
+    case SQLITE_READONLY:
+    case SQLITE_PERM:
+        return base::inputError(
+            "library.read_only",
+            "The library may only be read, so nothing was saved; check the permissions of its "
+            "folder.");
+    case SQLITE_CANTOPEN:
+        return base::inputError("library.folder",
+                                "The library cannot be opened; check the permissions of its folder.");
+    case SQLITE_CONSTRAINT:
+        return base::failure("library.refused",
+                             "The library refused a record that breaks its rules; nothing was saved.");
+    default:
+        return base::failure("library.failed",
+                             "The library could not be read or written; check the disk and try again.");
+    }
+}
+
+Statement& Statement::bind(int place, std::string_view text) {
+    if (trouble_ == SQLITE_OK) {
+        trouble_ = sqlite3_bind_text64(handle_.get(), place, text.data() == nullptr ? "" : text.data(),
+                                       text.size(), SQLITE_TRANSIENT, SQLITE_UTF8);
+    }
+    return *this;
+}
+
+Statement& Statement::bind(int place, std::int64_t number) {
+    if (trouble_ == SQLITE_OK) {
+        trouble_ = sqlite3_bind_int64(handle_.get(), place, number);
+    }
+    return *this;
+}
+
+Statement& Statement::bind(int place, double number) {
+    if (trouble_ == SQLITE_OK) {
+        trouble_ = sqlite3_bind_double(handle_.get(), place, number);
+    }
+    return *this;
+}
+
+Statement& Statement::bind(int place, const std::optional<double>& number) {
+    return number ? bind(place, *number) : bindNull(place);
+}
+
+Statement& Statement::bindNull(int place) {
+    if (trouble_ == SQLITE_OK) {
+        trouble_ = sqlite3_bind_null(handle_.get(), place);
+    }
+    return *this;
+}
+
+base::Result<bool> Statement::step() {
+    const int code = trouble_ == SQLITE_OK ? sqlite3_step(handle_.get()) : trouble_;
+    if (code == SQLITE_ROW) {
+        return true;
+    }
+    if (code == SQLITE_DONE) {
+        return false;
+    }
+    return databaseError(code);
+}
+
+base::Result<void> Statement::run() {
+    const auto row = step();
+    reset();
+    if (!row) {
+        return row.error();
+    }
+    return {};
+}
+
+void Statement::reset() {
+    sqlite3_reset(handle_.get());
+    sqlite3_clear_bindings(handle_.get());
+    trouble_ = SQLITE_OK;
+}
+
+std::string Statement::text(int column) const {
+    const unsigned char* text = sqlite3_column_text(handle_.get(), column);
+    if (text == nullptr) {
+        return {};
+    }
+    return {reinterpret_cast<const char*>(text),
+            static_cast<std::size_t>(sqlite3_column_bytes(handle_.get(), column))};
+}
+
+std::int64_t Statement::integer(int column) const {
+    return sqlite3_column_int64(handle_.get(), column);
+}
+double Statement::number(int column) const {
+    return sqlite3_column_double(handle_.get(), column);
+}
+bool Statement::isNull(int column) const {
+    return sqlite3_column_type(handle_.get(), column) == SQLITE_NULL;
+}
+
+base::Result<Database> Database::open(const std::filesystem::path& file, Mode mode) {
+    int flags = SQLITE_OPEN_FULLMUTEX | SQLITE_OPEN_EXRESCODE | SQLITE_OPEN_NOFOLLOW;
+    switch (mode) {
+    case Mode::readWrite:
+        flags |= SQLITE_OPEN_READWRITE;
+        break;
+    case Mode::create:
+        flags |= SQLITE_OPEN_READWRITE | SQLITE_OPEN_CREATE;
+        break;
+    case Mode::readOnly:
+        flags |= SQLITE_OPEN_READONLY;
+        break;
+    }
+    std::error_code error;
+    // The folder may be reached through a link (many home folders are); the database itself may not be one.
+    const auto folder = std::filesystem::canonical(file.parent_path(), error);
+    const auto real = error ? file : folder / file.filename();
+    if (mode == Mode::create && std::filesystem::exists(real, error)) {
+        return databaseError(SQLITE_CANTOPEN);
+    }
+    sqlite3* handle = nullptr;
+    const int code = sqlite3_open_v2(real.c_str(), &handle, flags, nullptr);
+    Database db(handle);
+    if (code != SQLITE_OK) {
+        return databaseError(code);
+    }
+    if (auto set = db.setSwitches(mode); !set) {
+        return set.error();
+    }
+    return db;
+}
+
+base::Result<void> Database::setSwitches(Mode mode) {
+    sqlite3* db = handle_.get();
+    struct Config {
+        int verb, value;
+    };
+    constexpr std::array configs{Config{SQLITE_DBCONFIG_DEFENSIVE, 1},
+                                 Config{SQLITE_DBCONFIG_ENABLE_TRIGGER, 0},
+                                 Config{SQLITE_DBCONFIG_ENABLE_VIEW, 0}, Config{SQLITE_DBCONFIG_DQS_DML, 0},
+                                 Config{SQLITE_DBCONFIG_DQS_DDL, 0}};
+    for (const Config& config : configs) {
+        int now = -1;
+        if (sqlite3_db_config(db, config.verb, config.value, &now) != SQLITE_OK || now != config.value) {
+            return databaseError(SQLITE_ERROR);
+        }
+    }
+    struct Pragma {
+        std::string_view name, value;
+        std::string_view reads;
+        bool writing; ///< only where the database may be written
+    };
+    // A new database is made with a rollback journal, in one piece, and turned to WAL when it is in its
+    // place.
+    const std::string_view journal = mode == Mode::create ? "delete" : "wal";
+    const std::array pragmas{
+        Pragma{"busy_timeout", "5000", "5000", false},  Pragma{"trusted_schema", "OFF", "0", false},
+        Pragma{"cell_size_check", "ON", "1", false},    Pragma{"mmap_size", "0", "0", false},
+        Pragma{"foreign_keys", "ON", "1", false},       Pragma{"temp_store", "MEMORY", "2", false},
+        Pragma{"secure_delete", "ON", "1", true},       Pragma{"journal_mode", journal, journal, true},
+        Pragma{"synchronous", "FULL", "2", true},       Pragma{"fullfsync", "ON", "1", true},
+        Pragma{"checkpoint_fullfsync", "ON", "1", true}};
+    for (const Pragma& pragma : pragmas) {
+        if (pragma.writing && mode == Mode::readOnly) {
+            continue;
+        }
+        const std::string name(pragma.name);
+        if (auto set = exec("PRAGMA " + name + "=" + std::string(pragma.value)); !set) {
+            return set;
+        }
+        auto query = prepare("PRAGMA " + name);
+        if (!query) {
+            return query.error();
+        }
+        const auto row = query->step();
+        if (!row) {
+            return row.error();
+        }
+        if (!*row || query->text(0) != pragma.reads) {
+            return base::failure("library.switch", "The database on this system does not support \"" + name +
+                                                       "\", which keeping lessons safely needs.");
+        }
+    }
+    return {};
+}
+
+base::Result<Statement> Database::prepare(std::string_view sql) {
+    sqlite3_stmt* statement = nullptr;
+    const int code =
+        sqlite3_prepare_v2(handle_.get(), sql.data(), static_cast<int>(sql.size()), &statement, nullptr);
+    if (code != SQLITE_OK) {
+        return databaseError(code);
+    }
+    return Statement(statement);
+}
+
+base::Result<void> Database::exec(const std::string& sql) {
+    const int code = sqlite3_exec(handle_.get(), sql.c_str(), nullptr, nullptr, nullptr);
+    if (code != SQLITE_OK) {
+        return databaseError(code);
+    }
+    return {};
+}
+
+base::Result<std::int64_t> Database::number(std::string_view sql) {
+    auto statement = prepare(sql);
+    if (!statement) {
+        return statement.error();
+    }
+    const auto row = statement->step();
+    if (!row) {
+        return row.error();
+    }
+    return *row ? statement->integer(0) : 0;
+}
+
+base::Result<Transaction> Transaction::begin(Database& db) {
+    // IMMEDIATE: waits for other writers here, not in the middle of the work.
+    if (auto begun = db.exec("BEGIN IMMEDIATE"); !begun) {
+        return begun.error();
+    }
+    return Transaction(db);
+}
+
+Transaction::~Transaction() {
+    if (db_ != nullptr && sqlite3_get_autocommit(db_->handle()) == 0) {
+        (void)db_->exec("ROLLBACK");
+    }
+}
+
+base::Result<void> Transaction::commit() {
+    if (auto done = db_->exec("COMMIT"); !done) {
+        return done;
+    }
+    db_ = nullptr;
+    return {};
+}
+
+} // namespace plumbmark::store::detail

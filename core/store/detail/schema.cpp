@@ -1,0 +1,182 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+#include "store/detail/schema.h"
+
+#include <array>
+
+namespace plumbmark::store::detail {
+namespace {
+
+// The facts are the truth; every other table but `device` can be made again from them.
+constexpr const char* kTruth = R"sql(
+CREATE TABLE device(
+  one INTEGER PRIMARY KEY CHECK (one = 1),
+  id TEXT NOT NULL CHECK (length(id) = 32 AND id NOT GLOB '*[^0-9a-f]*'),
+  clock_ms INTEGER NOT NULL,
+  clock_n INTEGER NOT NULL CHECK (clock_n BETWEEN 0 AND 2147483647)
+) STRICT;
+CREATE TABLE fact(
+  id TEXT NOT NULL PRIMARY KEY CHECK (length(id) = 32 AND id NOT GLOB '*[^0-9a-f]*'),
+  kind TEXT NOT NULL CHECK (length(kind) BETWEEN 1 AND 40 AND kind NOT GLOB '*[^a-z0-9_]*'),
+  owner TEXT CHECK (owner IS NULL OR (length(owner) = 32 AND owner NOT GLOB '*[^0-9a-f]*')),
+  line TEXT NOT NULL CHECK (json_valid(line))
+) STRICT;
+CREATE INDEX fact_by_owner ON fact(owner, kind);
+CREATE TABLE tombstone(
+  id TEXT NOT NULL PRIMARY KEY CHECK (length(id) = 32 AND id NOT GLOB '*[^0-9a-f]*'),
+  day TEXT NOT NULL CHECK (day GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]')
+) STRICT, WITHOUT ROWID;
+)sql";
+
+// Names are folded (see foldCase in library.cpp) so that searching knows no case.
+constexpr const char* kIndexTables = R"sql(
+DROP TABLE IF EXISTS belongs;
+DROP TABLE IF EXISTS player;
+DROP TABLE IF EXISTS lesson;
+DROP TABLE IF EXISTS shot;
+DROP TABLE IF EXISTS clip;
+DROP TABLE IF EXISTS finding;
+CREATE TABLE belongs(
+  owner TEXT NOT NULL,
+  fact TEXT NOT NULL REFERENCES fact(id) ON DELETE CASCADE,
+  PRIMARY KEY (owner, fact)
+) STRICT, WITHOUT ROWID;
+CREATE INDEX belongs_by_fact ON belongs(fact);
+CREATE TABLE player(
+  id TEXT NOT NULL PRIMARY KEY REFERENCES fact(id) ON DELETE CASCADE,
+  name TEXT NOT NULL,
+  words TEXT NOT NULL,
+  hand TEXT CHECK (hand IN ('right', 'left')),
+  stature_m REAL CHECK (stature_m > 0 AND stature_m < 10),
+  disputed INTEGER NOT NULL CHECK (disputed >= 0)
+) STRICT, WITHOUT ROWID;
+CREATE TABLE lesson(
+  id TEXT NOT NULL PRIMARY KEY REFERENCES fact(id) ON DELETE CASCADE,
+  player TEXT NOT NULL,
+  title TEXT NOT NULL,
+  day TEXT NOT NULL,
+  words TEXT NOT NULL,
+  made_ms INTEGER NOT NULL,
+  disputed INTEGER NOT NULL CHECK (disputed >= 0)
+) STRICT, WITHOUT ROWID;
+CREATE INDEX lesson_by_player ON lesson(player, day);
+CREATE INDEX lesson_by_day ON lesson(day, made_ms);
+CREATE TABLE shot(
+  id TEXT NOT NULL PRIMARY KEY REFERENCES fact(id) ON DELETE CASCADE,
+  lesson TEXT NOT NULL,
+  made_ms INTEGER NOT NULL,
+  made_n INTEGER NOT NULL,
+  made_device TEXT NOT NULL,
+  kind TEXT NOT NULL,
+  club TEXT NOT NULL,
+  disputed INTEGER NOT NULL CHECK (disputed >= 0)
+) STRICT, WITHOUT ROWID;
+CREATE INDEX shot_by_lesson ON shot(lesson, made_ms);
+CREATE TABLE clip(
+  id TEXT NOT NULL PRIMARY KEY REFERENCES fact(id) ON DELETE CASCADE,
+  shot TEXT NOT NULL,
+  made_ms INTEGER NOT NULL,
+  view TEXT NOT NULL CHECK (view IN ('face-on', 'down-the-line')),
+  sha256 TEXT NOT NULL CHECK (length(sha256) = 64 AND sha256 NOT GLOB '*[^0-9a-f]*'),
+  disputed INTEGER NOT NULL CHECK (disputed >= 0)
+) STRICT, WITHOUT ROWID;
+CREATE INDEX clip_by_shot ON clip(shot, made_ms);
+CREATE INDEX clip_by_film ON clip(sha256);
+CREATE TABLE finding(
+  fact TEXT NOT NULL REFERENCES fact(id) ON DELETE CASCADE,
+  place INTEGER NOT NULL,
+  clip TEXT NOT NULL,
+  measurement TEXT NOT NULL,
+  moment TEXT NOT NULL,
+  value REAL NOT NULL CHECK (value BETWEEN -1e12 AND 1e12),
+  sigma REAL NOT NULL CHECK (sigma > 0 AND sigma < 1e12),
+  unit TEXT NOT NULL,
+  method INTEGER NOT NULL,
+  PRIMARY KEY (fact, place)
+) STRICT, WITHOUT ROWID;
+CREATE INDEX finding_by_measurement ON finding(measurement, moment, clip);
+)sql";
+
+base::Result<void> makeVersion1(Database& db) {
+    if (auto made = db.exec(kTruth); !made) {
+        return made;
+    }
+    return makeIndexTables(db);
+}
+
+constexpr std::array<Step, kSchemaVersion> kSteps{makeVersion1};
+
+} // namespace
+
+std::span<const Step> steps() {
+    return kSteps;
+}
+
+base::Result<void> makeIndexTables(Database& db) {
+    return db.exec(kIndexTables);
+}
+
+base::Result<void> upgrade(Database& db, std::span<const Step> all, const std::filesystem::path& backup) {
+    const auto version = db.number("PRAGMA user_version");
+    if (!version) {
+        return version.error();
+    }
+    if (*version >= static_cast<std::int64_t>(all.size())) {
+        return {};
+    }
+    if (!backup.empty()) {
+        auto copy = db.prepare("VACUUM INTO ?1");
+        if (!copy) {
+            return copy.error();
+        }
+        if (auto copied = copy->bind(1, backup.string()).run(); !copied) {
+            return copied;
+        }
+        // A copy that cannot be opened and read is no backup.
+        auto check = Database::open(backup, Database::Mode::readOnly);
+        if (!check) {
+            return check.error();
+        }
+        auto quick = check->prepare("PRAGMA quick_check(1)");
+        if (!quick) {
+            return quick.error();
+        }
+        const auto row = quick->step();
+        if (!row || !*row || quick->text(0) != "ok") {
+            return databaseError(SQLITE_CORRUPT);
+        }
+    }
+    for (std::int64_t next = *version; next < static_cast<std::int64_t>(all.size()); ++next) {
+        auto transaction = Transaction::begin(db);
+        if (!transaction) {
+            return transaction.error();
+        }
+        if (auto done = all[static_cast<std::size_t>(next)](db); !done) {
+            return done;
+        }
+        if (auto set = db.exec("PRAGMA user_version=" + std::to_string(next + 1)); !set) {
+            return set;
+        }
+        if (auto set = db.exec("PRAGMA application_id=" + std::to_string(kApplicationId)); !set) {
+            return set;
+        }
+        auto keys = db.prepare("PRAGMA foreign_key_check");
+        if (!keys) {
+            return keys.error();
+        }
+        const auto broken = keys->step();
+        if (!broken) {
+            return broken.error();
+        }
+        if (*broken) {
+            return databaseError(SQLITE_CORRUPT);
+        }
+        keys->reset();
+        if (auto committed = transaction->commit(); !committed) {
+            return committed;
+        }
+    }
+    return {};
+}
+
+} // namespace plumbmark::store::detail

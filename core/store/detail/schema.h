@@ -1,0 +1,31 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <filesystem>
+#include <span>
+#include <string>
+
+#include "base/clock.h"
+#include "base/ids.h"
+#include "base/result.h"
+#include "store/detail/db.h"
+
+namespace plumbmark::store::detail {
+
+inline constexpr std::int64_t kApplicationId = 0x504c4d42; ///< "PLMB"
+
+/// Takes a library from the version before to its own, inside one transaction.
+using Step = base::Result<void> (*)(Database& db);
+/// steps()[0] makes version 1 from an empty database, steps()[1] version 2 from version 1, ...
+std::span<const Step> steps();
+inline constexpr int kSchemaVersion = 1;
+
+/// Runs the missing steps, each in a transaction of its own that also sets the version number. With `backup`,
+/// a whole copy of the library as it was is made there first; without that copy nothing is changed.
+base::Result<void> upgrade(Database& db, std::span<const Step> all, const std::filesystem::path& backup);
+
+/// Drops and makes the index tables (everything that can be made again from the facts). Inside a transaction.
+base::Result<void> makeIndexTables(Database& db);
+
+} // namespace plumbmark::store::detail

@@ -57,15 +57,10 @@ struct Summary {
     int records = 0;
 };
 
-/// Called with each film before it is written; may answer with another file to put in its place (a copy
-/// without device data and place names). Without a hook films travel as they are.
-using FilmHook = std::function<base::Result<std::filesystem::path>(const Film&)>;
-
 struct WriteOptions {
     const base::Clock* clock = &base::systemClock();
     base::FileCalls* calls = &base::systemFileCalls();
     std::string madeBy = "plumbmark";
-    FilmHook filmHook;
 };
 
 /// Writes the file; it appears under its name only when whole and on the disk.

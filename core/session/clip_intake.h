@@ -15,6 +15,10 @@
 namespace plumbmark::session {
 
 /// Brings a clip in: hash, copy beside the library, analyse, store what was found.
+///
+/// The film is kept byte by byte as it came. Taking the recorder's own data (place, maker, serial number) out
+/// of it belongs here too, on the staged copy before its name is made from its bytes: then every device knows
+/// one and the same film. It is not done yet; docs/lesson-file.md says so to whoever shares a lesson.
 class ClipIntake {
   public:
     ClipIntake(store::Library& library, analysis::NetworkBytes network)

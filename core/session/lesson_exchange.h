@@ -23,7 +23,6 @@ class LessonExchange {
     struct ExportOptions {
         bool withFilms = true;
         std::optional<std::filesystem::path> sheet; ///< key-position sheet, PNG, travels along
-        lessonfile::FilmHook filmHook;              ///< see lessonfile.h
     };
     /// Errors (input): "book.no_such_thing" and those of lessonfile::write.
     base::Result<lessonfile::Summary> exportLesson(const base::Id& lesson,

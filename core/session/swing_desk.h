@@ -83,7 +83,7 @@ class SwingDesk {
         marks::HandMarks marksBefore;
         analysis::Outcome outcomeBefore;
     };
-    base::Result<void> readMarks();
+    base::Result<std::optional<base::Id>> keepFindings(bool accept);
     void recompute();
     base::Result<void> store(int frame, marks::Landmark landmark, std::optional<records::MarkFact> value);
     base::Result<void> gesture(int frame, marks::Landmark landmark, std::optional<records::MarkFact> after);

@@ -90,7 +90,7 @@ class Library {
     /// Makes a fact of this device: new id, next stamp. Not stored yet.
     virtual records::Fact make(std::string_view kind, std::vector<base::Id> path, records::Object body,
                                std::vector<base::Id> replaces = {}) = 0;
-    /// Stores facts of this device, all or none.
+    /// Stores facts of this device, all or none. A clip's film must be there (addFilm) before its fact.
     virtual base::Result<void> add(const std::vector<records::Fact>& facts) = 0;
     /// Takes in records of another device, all or none. An id that is known with other content means that the
     /// file was changed: error (input) "record.changed", nothing taken.

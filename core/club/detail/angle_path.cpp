@@ -1,0 +1,166 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+#if defined(__GNUC__) && !defined(__clang__) && defined(__OPTIMIZE__)
+#pragma GCC optimize("O3")
+#endif
+#include "club/detail/angle_path.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace plumbmark::club::detail {
+
+namespace {
+
+// Peak shaft speed of professionals is 2413 +- 442 degrees a second (Zheng and others 2008, Int J Sports Med 29);
+// a projected angle can turn faster than the club itself.
+constexpr double kFastest = 3300.0;
+constexpr double kUsualAcceleration = 15000.0; ///< degrees per second squared, real time
+constexpr double kNodeSeconds = 0.008;
+
+/// out[i] = max over the two, with a note which won.
+void keepBetter(float* __restrict best, std::int8_t* __restrict who, const float* __restrict other, float cost,
+                std::int8_t label, int n) {
+    for (int i = 0; i < n; ++i) {
+        const float v = other[i] - cost;
+        const bool better = v > best[i];
+        best[i] = better ? v : best[i];
+        who[i] = better ? label : who[i];
+    }
+}
+
+} // namespace
+
+Path bestPath(std::span<const PathFrame> frames) {
+    Path path;
+    const auto count = static_cast<int>(frames.size());
+    path.angle.resize(frames.size());
+    path.degreesPerSecond.resize(frames.size());
+    if (count == 0) {
+        return path;
+    }
+    double step = 1.0 / 30;
+    if (count > 1) {
+        std::vector<double> gaps;
+        for (int i = 1; i < count; ++i) {
+            gaps.push_back(frames[i].realSeconds - frames[i - 1].realSeconds);
+        }
+        std::nth_element(gaps.begin(), gaps.begin() + static_cast<std::ptrdiff_t>(gaps.size() / 2), gaps.end());
+        step = std::max(1e-4, gaps[gaps.size() / 2]);
+    }
+    const int group = std::max(1, static_cast<int>(std::lround(kNodeSeconds / step)));
+    const double nodeStep = group * step;
+    int width = std::clamp(static_cast<int>(std::ceil(kFastest * nodeStep / 40.0)), 1, 4);
+    while (360 % width != 0) {
+        ++width;
+    }
+    const int bins = 360 / width;
+    const int fastest = std::clamp(static_cast<int>(std::lround(kFastest * nodeStep / width)), 3, bins / 2 - 1);
+    const int speeds = 2 * fastest + 1;
+    const double usual = 1.0 + kUsualAcceleration * nodeStep * nodeStep / width;
+    const int change = std::min(fastest, static_cast<int>(std::ceil(3.0 * usual)) + 1);
+    path.binDegrees = width;
+
+    const int nodes = (count + group - 1) / group;
+    const auto states = static_cast<std::size_t>(speeds) * bins;
+    constexpr float kNever = -1e9F;
+    std::vector<float> now(states, 0.0F);
+    std::vector<float> before(states);
+    std::vector<float> merged(states);
+    std::vector<std::vector<std::int8_t>> from(nodes); // change of step that led here
+    std::vector<float> gain(static_cast<std::size_t>(group) * bins);
+    std::vector<float> costs(2 * change + 1);
+    for (int a = -change; a <= change; ++a) {
+        const double beyond = std::max(0.0, std::abs(a) - 1.0) / usual;
+        costs[a + change] = static_cast<float>(0.02 * std::min(std::abs(a), 1) + 0.25 * beyond * beyond);
+    }
+    for (int node = 0; node < nodes; ++node) {
+        const int first = node * group;
+        const int last = std::min(count, first + group);
+        for (int f = first; f < last; ++f) {
+            float* g = gain.data() + static_cast<std::size_t>(f - first) * bins;
+            for (int b = 0; b < bins; ++b) {
+                float most = frames[f].gain[b * width];
+                for (int k = 1; k < width; ++k) {
+                    most = std::max(most, frames[f].gain[b * width + k]);
+                }
+                g[b] = most;
+            }
+        }
+        before.swap(now);
+        if (node == 0) {
+            std::fill(now.begin(), now.end(), 0.0F);
+        } else {
+            from[node].assign(states, 0);
+            std::fill(merged.begin(), merged.end(), kNever);
+            for (int v = 0; v < speeds; ++v) {
+                float* best = merged.data() + static_cast<std::size_t>(v) * bins;
+                std::int8_t* who = from[node].data() + static_cast<std::size_t>(v) * bins;
+                for (int a = -change; a <= change; ++a) {
+                    const int u = v - a;
+                    if (u < 0 || u >= speeds) {
+                        continue;
+                    }
+                    keepBetter(best, who, before.data() + static_cast<std::size_t>(u) * bins, costs[a + change],
+                               static_cast<std::int8_t>(a), bins);
+                }
+            }
+            for (int v = 0; v < speeds; ++v) {
+                const int shift = ((v - fastest) % bins + bins) % bins; // now[b] comes from merged[b - shift]
+                const float* m = merged.data() + static_cast<std::size_t>(v) * bins;
+                float* out = now.data() + static_cast<std::size_t>(v) * bins;
+                std::copy(m, m + (bins - shift), out + shift);
+                std::copy(m + (bins - shift), m + bins, out);
+                const float turning = 0.002F * static_cast<float>(std::abs(v - fastest) * width);
+                for (int b = 0; b < bins; ++b) {
+                    out[b] -= turning;
+                }
+            }
+        }
+        // Each frame of the node is looked up where the state's speed puts it.
+        for (int v = 0; v < speeds; ++v) {
+            float* out = now.data() + static_cast<std::size_t>(v) * bins;
+            for (int f = first; f < last; ++f) {
+                const double back = static_cast<double>(last - 1 - f) / group;
+                const int shift =
+                    static_cast<int>(std::lround((v - fastest) * back) % bins + bins) % bins; // g[b - shift]
+                const float* g = gain.data() + static_cast<std::size_t>(f - first) * bins;
+                for (int b = shift; b < bins; ++b) {
+                    out[b] += g[b - shift];
+                }
+                for (int b = 0; b < shift; ++b) {
+                    out[b] += g[b - shift + bins];
+                }
+            }
+        }
+    }
+    // Back from the best end.
+    auto at = static_cast<std::size_t>(std::max_element(now.begin(), now.end()) - now.begin());
+    std::vector<int> angle(nodes);
+    std::vector<int> speed(nodes);
+    int unwrapped = static_cast<int>(at % bins);
+    int v = static_cast<int>(at / bins);
+    for (int node = nodes - 1; node >= 0; --node) {
+        angle[node] = unwrapped;
+        speed[node] = v - fastest;
+        if (node == 0) {
+            break;
+        }
+        const int previous = unwrapped - (v - fastest);
+        const int wrapped = (previous % bins + bins) % bins;
+        const int a = from[node][static_cast<std::size_t>(v) * bins + wrapped];
+        unwrapped = previous;
+        v -= a;
+    }
+    for (int f = 0; f < count; ++f) {
+        const int node = f / group;
+        const int last = std::min(count, node * group + group);
+        const double back = static_cast<double>(last - 1 - f) / group;
+        path.angle[f] = (angle[node] - speed[node] * back) * width + (width - 1) / 2.0 - 180.0;
+        path.degreesPerSecond[f] = speed[node] * width / nodeStep;
+    }
+    return path;
+}
+
+} // namespace plumbmark::club::detail

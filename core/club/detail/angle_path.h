@@ -1,0 +1,29 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <array>
+#include <cstdint>
+#include <span>
+#include <vector>
+
+namespace plumbmark::club::detail {
+
+/// One frame's gain for each direction (bin b covers b - 180 degrees), any scale where 1 is a clear shaft.
+struct PathFrame {
+    double realSeconds = 0.0;
+    std::array<float, 360> gain{};
+};
+
+/// The path of angle over time with the greatest sum of gains less the cost of turning and of changing the
+/// turning speed; one unwrapped angle per frame, degrees. States are (angle, step), so a dropout is crossed at
+/// the speed the shaft had. Angles are quantised to `binDegrees` returned through the path itself (1 to 4
+/// degrees, by frame rate).
+struct Path {
+    std::vector<double> angle;
+    std::vector<double> degreesPerSecond; ///< real time
+    double binDegrees = 1.0;
+};
+[[nodiscard]] Path bestPath(std::span<const PathFrame> frames);
+
+} // namespace plumbmark::club::detail

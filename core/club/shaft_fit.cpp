@@ -1,0 +1,362 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "club/detail/angle_path.h"
+#include "club/shaft.h"
+
+namespace plumbmark::club {
+
+namespace {
+
+constexpr double kDegree = std::numbers::pi / 180.0;
+constexpr double kBridgeSeconds = 0.035; ///< real time a gap may last and still be bridged
+/// Shaft's turning change that a straight bridge may miss, degrees per second squared.
+constexpr double kBendOfMotion = 12000.0;
+
+double wrap180(double a) {
+    a = std::fmod(a + 180.0, 360.0);
+    return a < 0 ? a + 180.0 : a - 180.0;
+}
+
+/// What the person said about the shaft in one frame.
+struct Told {
+    int frame = 0;
+    std::optional<base::Vec2> butt, head, grip;
+    double sigma = 2.0;
+    bool headHidden = false;
+};
+
+std::vector<Told> toldByHand(std::span<const marks::HandMark> handMarks) {
+    std::vector<Told> all;
+    for (const auto& m : handMarks) {
+        if (m.landmark != marks::Landmark::club_butt && m.landmark != marks::Landmark::club_head &&
+            m.landmark != marks::Landmark::grip) {
+            continue;
+        }
+        auto it = std::find_if(all.begin(), all.end(), [&](const Told& t) { return t.frame == m.frame; });
+        if (it == all.end()) {
+            all.push_back({});
+            it = all.end() - 1;
+            it->frame = m.frame;
+        }
+        if (m.landmark == marks::Landmark::club_butt) {
+            it->butt = m.at;
+        } else if (m.landmark == marks::Landmark::grip) {
+            it->grip = m.at;
+        } else {
+            it->head = m.at;
+            it->headHidden = !m.at;
+        }
+        it->sigma = std::max(0.3, m.sigma);
+    }
+    return all;
+}
+
+const Told* toldIn(const std::vector<Told>& told, int frame) {
+    const auto it = std::find_if(told.begin(), told.end(), [&](const Told& t) { return t.frame == frame; });
+    return it == told.end() ? nullptr : &*it;
+}
+
+/// Direction told by hand marks: from both club ends, or from the head and the hands.
+struct ToldDirection {
+    double angle = 0.0;
+    double sigma = 0.0;
+    base::Vec2 from;
+    bool exact = false; ///< both ends were marked
+};
+std::optional<ToldDirection> directionTold(const Told& t, const Evidence& e) {
+    if (!t.head) {
+        return std::nullopt;
+    }
+    std::optional<base::Vec2> from = t.butt ? t.butt : t.grip;
+    double sigma = t.sigma * std::numbers::sqrt2;
+    if (!from && e.hands) {
+        from = e.hands->grip;
+        sigma = std::hypot(t.sigma, std::max(e.hands->gripSigma, 0.03 * e.hands->staturePixels));
+    }
+    if (!from || base::length(*t.head - *from) < 5.0) {
+        return std::nullopt;
+    }
+    const base::Vec2 d = *t.head - *from;
+    return ToldDirection{angleOf(d), sigma / base::length(d) / kDegree, *from, t.butt.has_value()};
+}
+
+std::array<float, Evidence::kBins> gainOf(const Evidence& e, const Told* told) {
+    std::array<float, Evidence::kBins> gain{};
+    if (e.hands) {
+        std::array<std::uint8_t, Evidence::kBins> sorted = e.score;
+        std::nth_element(sorted.begin(), sorted.begin() + Evidence::kBins / 2, sorted.end());
+        const int middle = sorted[Evidence::kBins / 2];
+        for (int b = 0; b < Evidence::kBins; ++b) {
+            gain[b] = static_cast<float>(std::max(0, e.score[b] - middle)) / 255.0F;
+        }
+    }
+    if (told != nullptr) {
+        if (const auto d = directionTold(*told, e)) {
+            const double width = std::max(1.0, d->sigma);
+            for (int b = 0; b < Evidence::kBins; ++b) {
+                const double off = wrap180(b - 180 - d->angle) / width;
+                gain[b] = static_cast<float>((d->exact ? 0.0 : gain[b]) + 60.0 * std::exp(-0.5 * off * off) - 60.0);
+            }
+        }
+    }
+    return gain;
+}
+
+struct Timed {
+    std::vector<double> real; ///< seconds of real time per frame
+};
+
+double frameStep(std::span<const Evidence> evidence, double realPerShown) {
+    if (evidence.size() < 2) {
+        return 1.0 / 30;
+    }
+    return std::max(1e-4, (evidence.back().time - evidence.front().time).value() * realPerShown /
+                              static_cast<double>(evidence.size() - 1));
+}
+
+/// One frame's sample from its own evidence near the path, or nothing.
+std::optional<ShaftSample> sampleOf(const Evidence& e, double pathAngle, double pathSpeed, double binDegrees,
+                                    double step) {
+    if (!e.hands) {
+        return std::nullopt;
+    }
+    const double tolerance = 2.5 + binDegrees + 0.15 * std::abs(pathSpeed) * step;
+    const LineCandidate* best = nullptr;
+    double bestWorth = 0.0;
+    for (const auto& l : e.lines) {
+        const double off = std::abs(wrap180(l.angleDegrees - pathAngle));
+        if (off > tolerance) {
+            continue;
+        }
+        const double worth = l.score * (1.0 - 0.5 * off / tolerance);
+        if (worth > bestWorth) {
+            bestWorth = worth;
+            best = &l;
+        }
+    }
+    std::array<std::uint8_t, Evidence::kBins> sorted = e.score;
+    std::nth_element(sorted.begin(), sorted.begin() + Evidence::kBins / 2, sorted.end());
+    const float middle = static_cast<float>(sorted[Evidence::kBins / 2]) / 255.0F;
+    if (best == nullptr || best->score < 0.10F || best->score < middle + 0.07F) {
+        return std::nullopt;
+    }
+    ShaftSample s;
+    s.time = e.time;
+    s.angleDegrees = pathAngle + wrap180(best->angleDegrees - pathAngle);
+    s.sigmaDegrees = best->sigmaDegrees;
+    s.through = {best->throughX, best->throughY};
+    s.head = s.through + directionOf(s.angleDegrees) * best->reach;
+    s.headSigma = std::max(3.0, 0.02 * e.hands->staturePixels);
+    return s;
+}
+
+/// Straight bridges over short gaps.
+void bridge(ShaftTrack& track, std::span<const Evidence> evidence, const std::vector<double>& real) {
+    const auto n = track.size();
+    std::size_t i = 0;
+    while (i < n) {
+        if (track[i]) {
+            ++i;
+            continue;
+        }
+        const std::size_t gap = i;
+        while (i < n && !track[i]) {
+            ++i;
+        }
+        if (gap == 0 || i == n) {
+            continue;
+        }
+        const ShaftSample& a = *track[gap - 1];
+        const ShaftSample& b = *track[i];
+        const double span = real[i] - real[gap - 1];
+        if (span > kBridgeSeconds + 1e-9 && i - gap > 1) {
+            continue;
+        }
+        for (std::size_t k = gap; k < i; ++k) {
+            const double t = (real[k] - real[gap - 1]) / span;
+            ShaftSample s;
+            s.time = evidence[k].time;
+            s.angleDegrees = a.angleDegrees + t * (b.angleDegrees - a.angleDegrees);
+            const double missed = 0.5 * kBendOfMotion * t * (1 - t) * span * span;
+            s.sigmaDegrees = std::hypot(std::max(a.sigmaDegrees, b.sigmaDegrees), missed);
+            s.through = a.through * (1 - t) + b.through * t;
+            if (a.head && b.head) {
+                s.head = *a.head * (1 - t) + *b.head * t;
+                const double chord = base::length(*b.head - *a.head);
+                s.headSigma = std::hypot(std::max(a.headSigma, b.headSigma), 0.15 * chord);
+            }
+            s.origin = base::Origin::interpolated;
+            track[k] = s;
+        }
+    }
+}
+
+/// A sample that leaves the line through its neighbours by more than its sigma and any real bend of the motion
+/// is another line of the picture.
+void dropStrays(ShaftTrack& track, const std::vector<double>& real) {
+    const auto n = static_cast<int>(track.size());
+    std::vector<bool> stray(track.size(), false);
+    for (int i = 0; i < n; ++i) {
+        if (!track[i] || track[i]->origin == base::Origin::hand) {
+            continue;
+        }
+        const auto seen = [&](int from, int step) {
+            for (int k = from + step; k >= 0 && k < n && std::abs(real[k] - real[from]) < 0.045; k += step) {
+                if (track[k]) {
+                    return k;
+                }
+            }
+            return -1;
+        };
+        const int a = seen(i, -1);
+        const int b = seen(i, 1);
+        if (a < 0 && b < 0) {
+            stray[i] = true; // alone in 90 ms
+            continue;
+        }
+        if (a < 0 || b < 0) {
+            continue;
+        }
+        const double t = (real[i] - real[a]) / (real[b] - real[a]);
+        const double expected = track[a]->angleDegrees + t * (track[b]->angleDegrees - track[a]->angleDegrees);
+        const double span = real[b] - real[a];
+        const double room = 2.0 + 0.5 * 30000.0 * t * (1 - t) * span * span + 3.0 * track[i]->sigmaDegrees +
+                            0.1 * std::abs(track[b]->angleDegrees - track[a]->angleDegrees);
+        stray[i] = std::abs(track[i]->angleDegrees - expected) > room;
+    }
+    for (int i = 0; i < n; ++i) {
+        if (stray[i]) {
+            track[i].reset();
+        }
+    }
+}
+
+/// What the picture's own scatter cannot know: lens and shading, when in the exposure the frame's time lies, and
+/// rows read one after the other.
+void widen(ShaftTrack& track, const std::vector<double>& real, std::span<const Evidence> evidence,
+           const FitContext& context) {
+    const auto n = static_cast<int>(track.size());
+    std::vector<double> speed(track.size(), 0.0);
+    for (int i = 0; i < n; ++i) {
+        if (!track[i]) {
+            continue;
+        }
+        int a = i;
+        int b = i;
+        while (a > 0 && track[a - 1] && real[i] - real[a - 1] < 0.009) {
+            --a;
+        }
+        while (b + 1 < n && track[b + 1] && real[b + 1] - real[i] < 0.009) {
+            ++b;
+        }
+        if (a == b) {
+            a = std::max(0, i - 1);
+            b = std::min(n - 1, i + 1);
+        }
+        if (a != b && track[a] && track[b]) {
+            speed[i] = std::abs(track[b]->angleDegrees - track[a]->angleDegrees) / (real[b] - real[a]);
+        }
+    }
+    for (int i = 0; i < n; ++i) {
+        if (!track[i] || track[i]->origin == base::Origin::hand) {
+            continue;
+        }
+        ShaftSample& s = *track[i];
+        constexpr double kStill = 0.12;        // degrees
+        constexpr double kExposure = 0.0002;   // seconds
+        constexpr double kReadout = 0.0025;    // seconds for the whole picture: 0 to 10 ms on phones
+        double rolling = 0.0;
+        if (s.head && context.pictureHeight > 0) {
+            const double rows = std::abs(s.head->y - s.through.y) / context.pictureHeight;
+            rolling = speed[i] * kReadout * rows;
+        }
+        s.sigmaDegrees = std::sqrt(s.sigmaDegrees * s.sigmaDegrees + kStill * kStill +
+                                   speed[i] * kExposure * speed[i] * kExposure + rolling * rolling);
+        (void)evidence;
+    }
+}
+
+/// Full turns are counted from where the club hangs down: at address and at the hit the angle is near 0, not 360.
+void countTurnsFromBelow(ShaftTrack& track) {
+    std::vector<std::pair<int, int>> votes; // turn, frames
+    for (const auto& s : track) {
+        if (s && std::abs(wrap180(s->angleDegrees)) < 75.0) {
+            const int turn = static_cast<int>(std::lround(s->angleDegrees / 360.0));
+            auto it = std::find_if(votes.begin(), votes.end(), [&](const auto& v) { return v.first == turn; });
+            if (it == votes.end()) {
+                votes.emplace_back(turn, 1);
+            } else {
+                ++it->second;
+            }
+        }
+    }
+    const auto most = std::max_element(votes.begin(), votes.end(),
+                                       [](const auto& a, const auto& b) { return a.second < b.second; });
+    if (most == votes.end()) {
+        return;
+    }
+    for (auto& s : track) {
+        if (s) {
+            s->angleDegrees -= 360.0 * most->first;
+        }
+    }
+}
+
+ShaftTrack fitRange(std::span<const Evidence> evidence, const FitContext& context, const std::vector<Told>& told) {
+    const double realPerShown = context.timeScale.realPerShown > 0 ? context.timeScale.realPerShown : 1.0;
+    std::vector<detail::PathFrame> frames(evidence.size());
+    std::vector<double> real(evidence.size());
+    for (std::size_t i = 0; i < evidence.size(); ++i) {
+        real[i] = evidence[i].time.value() * realPerShown;
+        frames[i].realSeconds = real[i];
+        frames[i].gain = gainOf(evidence[i], toldIn(told, evidence[i].frame));
+    }
+    const detail::Path path = detail::bestPath(frames);
+    const double step = frameStep(evidence, realPerShown);
+    ShaftTrack track(evidence.size());
+    for (std::size_t i = 0; i < evidence.size(); ++i) {
+        const Evidence& e = evidence[i];
+        const Told* t = toldIn(told, e.frame);
+        if (t != nullptr) {
+            if (const auto d = directionTold(*t, e)) {
+                ShaftSample s;
+                s.time = e.time;
+                s.angleDegrees = path.angle[i] + wrap180(d->angle - path.angle[i]);
+                s.sigmaDegrees = d->sigma;
+                s.through = d->from;
+                s.butt = t->butt;
+                s.head = t->head;
+                s.headSigma = t->sigma;
+                s.origin = base::Origin::hand;
+                track[i] = s;
+                continue;
+            }
+        }
+        track[i] = sampleOf(e, path.angle[i], path.degreesPerSecond[i], path.binDegrees, step);
+        if (track[i] && t != nullptr) {
+            track[i]->butt = t->butt;
+            if (t->headHidden) {
+                track[i]->head.reset();
+            }
+        }
+    }
+    dropStrays(track, real);
+    bridge(track, evidence, real);
+    widen(track, real, evidence, context);
+    return track;
+}
+
+} // namespace
+
+ShaftTrack fitShaft(std::span<const Evidence> evidence, const FitContext& context,
+                    std::span<const marks::HandMark> handMarks) {
+    ShaftTrack track = fitRange(evidence, context, toldByHand(handMarks));
+    countTurnsFromBelow(track);
+    return track;
+}
+
+} // namespace plumbmark::club

@@ -359,4 +359,52 @@ ShaftTrack fitShaft(std::span<const Evidence> evidence, const FitContext& contex
     return track;
 }
 
+ShaftTrack applyHandMarks(const ShaftTrack& before, std::span<const Evidence> evidence, const FitContext& context,
+                          std::span<const marks::HandMark> handMarks) {
+    const std::vector<Told> told = toldByHand(handMarks);
+    if (told.empty() || before.size() != evidence.size() || evidence.empty()) {
+        return before;
+    }
+    constexpr double kNear = 0.30; ///< real seconds around a marked frame that are fitted again
+    const double step = frameStep(evidence, context.timeScale.realPerShown > 0 ? context.timeScale.realPerShown : 1.0);
+    const int reach = std::max(2, static_cast<int>(std::lround(kNear / step)));
+    ShaftTrack after = before;
+    std::vector<int> frames;
+    for (const Told& t : told) {
+        if (t.frame >= 0 && t.frame < static_cast<int>(evidence.size())) {
+            frames.push_back(t.frame);
+        }
+    }
+    std::sort(frames.begin(), frames.end());
+    for (std::size_t i = 0; i < frames.size();) {
+        std::size_t j = i;
+        while (j + 1 < frames.size() && frames[j + 1] - frames[j] <= reach) {
+            ++j;
+        }
+        const int from = std::max(0, frames[i] - reach), to = std::min(static_cast<int>(evidence.size()), frames[j] + reach + 1);
+        const auto part = evidence.subspan(static_cast<std::size_t>(from), static_cast<std::size_t>(to - from));
+        ShaftTrack fitted = fitRange(part, context, told);
+        // Same count of full turns as before: most frames of the stretch still show the same line.
+        double turns = 0.0;
+        int votes = 0;
+        for (int k = from; k < to; ++k) {
+            if (fitted[static_cast<std::size_t>(k - from)] && before[static_cast<std::size_t>(k)]) {
+                turns += std::round((before[static_cast<std::size_t>(k)]->angleDegrees -
+                                     fitted[static_cast<std::size_t>(k - from)]->angleDegrees) / 360.0);
+                ++votes;
+            }
+        }
+        const double shift = votes > 0 ? 360.0 * std::round(turns / votes) : 0.0;
+        for (int k = from; k < to; ++k) {
+            auto& s = fitted[static_cast<std::size_t>(k - from)];
+            if (s) {
+                s->angleDegrees += shift;
+            }
+            after[static_cast<std::size_t>(k)] = std::move(s);
+        }
+        i = j + 1;
+    }
+    return after;
+}
+
 } // namespace plumbmark::club

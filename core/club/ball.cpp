@@ -1,0 +1,342 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+#include "club/ball.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <numbers>
+#include <opencv2/core.hpp>
+#include <opencv2/imgproc.hpp>
+
+namespace plumbmark::club {
+namespace {
+
+/// A ball is at least 42.67 mm across (R&A/USGA Equipment Rules); statures run about 1.45-2.0 m.
+constexpr double kRadiusPerStature = 0.02134 / 1.72;
+constexpr std::size_t kMostSpots = 48;
+constexpr double kLookSeconds = 0.12; ///< shown time between two searches for new spots
+constexpr int kMostLooks = 14;
+
+struct DiscAndRing {
+    double disc = 0, ring = 0;
+    bool inside = false;
+};
+
+/// Mean of the disc and median of the ring around it.
+DiscAndRing readDisc(const video::PlaneView& luma, base::Vec2 c, double radius) {
+    DiscAndRing out;
+    const double outer = 2.1 * radius + 1.0, inner = 1.35 * radius + 0.5, core = std::max(0.75 * radius, 0.8);
+    const int x0 = static_cast<int>(std::floor(c.x - outer)), x1 = static_cast<int>(std::ceil(c.x + outer));
+    const int y0 = static_cast<int>(std::floor(c.y - outer)), y1 = static_cast<int>(std::ceil(c.y + outer));
+    if (x0 < 0 || y0 < 0 || x1 >= luma.width || y1 >= luma.height) {
+        return out;
+    }
+    double sum = 0;
+    int n = 0;
+    std::array<int, 256> histogram{};
+    int ring = 0;
+    for (int y = y0; y <= y1; ++y) {
+        const std::uint8_t* row = luma.data + static_cast<std::ptrdiff_t>(y) * luma.stride;
+        for (int x = x0; x <= x1; ++x) {
+            const double d = std::hypot(x + 0.5 - c.x, y + 0.5 - c.y);
+            if (d <= core) {
+                sum += row[x], ++n;
+            } else if (d >= inner && d <= outer) {
+                ++histogram[row[x]], ++ring;
+            }
+        }
+    }
+    if (n == 0 || ring == 0) {
+        return out;
+    }
+    out.disc = sum / n;
+    int seen = 0;
+    for (int v = 0; v < 256; ++v) {
+        seen += histogram[static_cast<std::size_t>(v)];
+        if (2 * seen >= ring) {
+            out.ring = v;
+            break;
+        }
+    }
+    out.inside = true;
+    return out;
+}
+
+std::vector<float> readPatch(const video::PlaneView& luma, base::Vec2 c, int half) {
+    std::vector<float> patch;
+    const int cx = static_cast<int>(std::floor(c.x)), cy = static_cast<int>(std::floor(c.y));
+    if (cx - half < 0 || cy - half < 0 || cx + half >= luma.width || cy + half >= luma.height) {
+        return patch;
+    }
+    patch.reserve(static_cast<std::size_t>((2 * half + 1) * (2 * half + 1)));
+    for (int y = cy - half; y <= cy + half; ++y) {
+        const std::uint8_t* row = luma.data + static_cast<std::ptrdiff_t>(y) * luma.stride;
+        for (int x = cx - half; x <= cx + half; ++x) {
+            patch.push_back(row[x]);
+        }
+    }
+    return patch;
+}
+
+double correlation(const std::vector<float>& a, const std::vector<float>& b) {
+    if (a.size() != b.size() || a.empty()) {
+        return 0.0;
+    }
+    double sa = 0, sb = 0, saa = 0, sbb = 0, sab = 0;
+    for (std::size_t i = 0; i < a.size(); ++i) {
+        sa += a[i], sb += b[i], saa += a[i] * a[i], sbb += b[i] * b[i], sab += a[i] * b[i];
+    }
+    const auto n = static_cast<double>(a.size());
+    const double va = saa - sa * sa / n, vb = sbb - sb * sb / n;
+    // A patch without texture is like nothing.
+    return va < n || vb < n ? 0.0 : (sab - sa * sb / n) / std::sqrt(va * vb);
+}
+
+} // namespace
+
+struct BallWatch::State {
+    double fps = 30;
+    BallEvidence evidence;
+    std::vector<std::vector<float>> patches; ///< what each spot showed when found
+    std::vector<int> halves;
+    int looks = 0;
+    double nextLook = 0.0;
+
+    /// Small bright discs of about a ball's size on the ground.
+    void look(const video::Frame& frame, const Feet& feet, const scene::GroundMotion& ground) {
+        const double s = feet.staturePixels;
+        const double radius = kRadiusPerStature * s;
+        if (radius < 1.2) {
+            return; // a ball of two pixels cannot be told from noise
+        }
+        const double left = std::min(feet.leadAnkle.x, feet.trailAnkle.x) - 0.75 * s;
+        const double right = std::max(feet.leadAnkle.x, feet.trailAnkle.x) + 0.75 * s;
+        const double top = std::min(feet.leadAnkle.y, feet.trailAnkle.y) - 0.10 * s;
+        const double bottom = std::max(feet.leadAnkle.y, feet.trailAnkle.y) + 0.22 * s;
+        const cv::Rect box = cv::Rect(cv::Point(static_cast<int>(left), static_cast<int>(top)),
+                                      cv::Point(static_cast<int>(right), static_cast<int>(bottom))) &
+                             cv::Rect(0, 0, frame.width(), frame.height());
+        if (box.width < 8 || box.height < 8) {
+            return;
+        }
+        const auto luma = frame.luma();
+        const cv::Mat whole(luma.height, luma.width, CV_8UC1, const_cast<std::uint8_t*>(luma.data),
+                            static_cast<std::size_t>(luma.stride));
+        cv::Mat small, wide, blob;
+        whole(box).convertTo(small, CV_32F);
+        wide = small.clone();
+        cv::GaussianBlur(small, small, {}, 0.55 * radius);
+        cv::GaussianBlur(wide, wide, {}, 1.5 * radius);
+        blob = small - wide;
+        struct Peak {
+            float value;
+            int x, y;
+        };
+        std::vector<Peak> peaks;
+        const int reach = std::max(1, static_cast<int>(radius));
+        for (int y = 1; y + 1 < blob.rows; ++y) {
+            for (int x = 1; x + 1 < blob.cols; ++x) {
+                const float v = blob.at<float>(y, x);
+                if (v < 4.0F) {
+                    continue;
+                }
+                bool top1 = true;
+                for (int dy = -reach; dy <= reach && top1; ++dy) {
+                    for (int dx = -reach; dx <= reach && top1; ++dx) {
+                        const int yy = y + dy, xx = x + dx;
+                        if (yy >= 0 && xx >= 0 && yy < blob.rows && xx < blob.cols && (dx != 0 || dy != 0)) {
+                            top1 = blob.at<float>(yy, xx) <= v;
+                        }
+                    }
+                }
+                if (top1) {
+                    peaks.push_back({v, x, y});
+                }
+            }
+        }
+        std::sort(peaks.begin(), peaks.end(), [](const Peak& a, const Peak& b) { return a.value > b.value; });
+        for (const Peak& p : peaks) {
+            if (evidence.spots.size() >= kMostSpots) {
+                break;
+            }
+            // Sub-pixel by parabolas.
+            auto parabola = [](float l, float c, float r) { return std::abs(l - 2 * c + r) < 1e-6F ? 0.0 : 0.5 * (l - r) / (l - 2 * c + r); };
+            const double fx = parabola(blob.at<float>(p.y, p.x - 1), p.value, blob.at<float>(p.y, p.x + 1));
+            const double fy = parabola(blob.at<float>(p.y - 1, p.x), p.value, blob.at<float>(p.y + 1, p.x));
+            const base::Vec2 here{box.x + p.x + 0.5 + std::clamp(fx, -0.5, 0.5), box.y + p.y + 0.5 + std::clamp(fy, -0.5, 0.5)};
+            const base::Vec2 at = ground.toReference(0, here);
+            const bool known = std::any_of(evidence.spots.begin(), evidence.spots.end(), [&](const BallSpot& o) {
+                return base::length(o.centre - at) < 1.5 * radius;
+            });
+            if (known) {
+                continue;
+            }
+            const auto read = readDisc(luma, here, radius);
+            if (!read.inside || read.disc - read.ring < 8.0) {
+                continue;
+            }
+            BallSpot spot;
+            spot.centre = at;
+            spot.radius = radius;
+            spot.contrast = read.disc - read.ring;
+            spot.firstLooked = static_cast<int>(evidence.times.size()) - 1;
+            const int half = std::max(2, static_cast<int>(std::lround(1.3 * radius)));
+            auto patch = readPatch(luma, here, half);
+            if (patch.empty()) {
+                continue;
+            }
+            evidence.spots.push_back(std::move(spot));
+            patches.push_back(std::move(patch));
+            halves.push_back(half);
+        }
+    }
+};
+
+BallWatch::BallWatch(double framesPerSecond) : state_(std::make_unique<State>()) { state_->fps = framesPerSecond; }
+BallWatch::~BallWatch() = default;
+BallWatch::BallWatch(BallWatch&&) noexcept = default;
+BallWatch& BallWatch::operator=(BallWatch&&) noexcept = default;
+
+void BallWatch::push(const video::Frame& frame, const std::optional<Feet>& feet, const scene::GroundMotion::Step& step) {
+    State& s = *state_;
+    s.evidence.times.push_back(frame.time());
+    const scene::GroundMotion ground({step}, 0.0);
+    if (feet && !s.evidence.feet) {
+        s.evidence.feet = feet;
+        s.evidence.staturePixels = feet->staturePixels;
+    }
+    if (feet && s.looks < kMostLooks && frame.time().value() >= s.nextLook) {
+        s.look(frame, *feet, ground);
+        ++s.looks;
+        // Close looks first, then rarer ones: a ball may be put down while the camera runs.
+        s.nextLook = frame.time().value() + kLookSeconds * (1.0 + 0.5 * s.looks);
+    }
+    const auto luma = frame.luma();
+    for (std::size_t k = 0; k < s.evidence.spots.size(); ++k) {
+        BallSpot& spot = s.evidence.spots[k];
+        const base::Vec2 here = ground.fromReference(0, spot.centre);
+        const auto read = readDisc(luma, here, spot.radius);
+        const double share = read.inside ? 100.0 * (read.disc - read.ring) / spot.contrast : 0.0;
+        const auto patch = readPatch(luma, here, s.halves[k]);
+        spot.contrastShare.push_back(static_cast<std::int16_t>(std::clamp(share, -999.0, 999.0)));
+        spot.likeness.push_back(static_cast<std::int8_t>(std::lround(100.0 * correlation(patch, s.patches[k]))));
+    }
+}
+
+BallEvidence BallWatch::finish() { return std::move(state_->evidence); }
+
+std::optional<Ball> findBall(const BallEvidence& evidence, const ShaftTrack& track, const FitContext& context) {
+    const double r = context.timeScale.realPerShown > 0 ? context.timeScale.realPerShown : 1.0;
+    // When the club hangs down while turning fastest: the hit cannot be far from it.
+    std::optional<double> bottom;
+    double fastest = 250.0;
+    for (std::size_t i = 2; i < track.size(); ++i) {
+        if (!track[i] || !track[i - 2]) {
+            continue;
+        }
+        const double dt = (track[i]->time - track[i - 2]->time).value() * r;
+        const double speed = std::abs(track[i]->angleDegrees - track[i - 2]->angleDegrees) / std::max(dt, 1e-4);
+        const double down = std::remainder(track[i]->angleDegrees, 360.0);
+        if (dt < 0.12 && speed > fastest && std::abs(down) < 75.0) {
+            fastest = speed;
+            bottom = track[i]->time.value() * r;
+        }
+    }
+    // Where the head stood while it was still: the ball lies beside it.
+    std::optional<base::Vec2> restingHead;
+    {
+        std::vector<double> xs, ys;
+        for (const auto& s : track) {
+            if (s && s->head && (!bottom || s->time.value() * r < *bottom - 0.6) &&
+                std::abs(std::remainder(s->angleDegrees, 360.0)) < 60.0) {
+                xs.push_back(s->head->x), ys.push_back(s->head->y);
+            }
+        }
+        if (xs.size() >= 5) {
+            const auto mid = static_cast<std::ptrdiff_t>(xs.size() / 2);
+            std::nth_element(xs.begin(), xs.begin() + mid, xs.end());
+            std::nth_element(ys.begin(), ys.begin() + mid, ys.end());
+            restingHead = base::Vec2{xs[xs.size() / 2], ys[ys.size() / 2]};
+        }
+    }
+    std::optional<Ball> best;
+    double bestWorth = 0.0;
+    const auto& times = evidence.times;
+    for (const BallSpot& spot : evidence.spots) {
+        const auto n = static_cast<int>(spot.likeness.size());
+        auto time = [&](int i) { return times[static_cast<std::size_t>(spot.firstLooked + i)].value() * r; };
+        auto there = [&](int i) {
+            const auto k = static_cast<std::size_t>(i);
+            return spot.contrastShare[k] >= 50 && spot.contrastShare[k] <= 190 && spot.likeness[k] >= 45;
+        };
+        auto gone = [&](int i) {
+            const auto k = static_cast<std::size_t>(i);
+            return spot.contrastShare[k] < 40 || spot.likeness[k] < 20;
+        };
+        // Gone for good: the last frame that shows it, with next to nothing of it afterwards.
+        int last = -1;
+        int later = 0, laterThere = 0;
+        for (int i = n - 1; i >= 0; --i) {
+            if (there(i)) {
+                // A single likeness among many frames without is the club's head or a shadow passing over.
+                int company = 0, span = 0;
+                for (int k = std::max(0, i - 6); k < i; ++k) {
+                    company += there(k), ++span;
+                }
+                if (2 * company >= span && span > 0) {
+                    last = i;
+                    break;
+                }
+                ++laterThere;
+            }
+            ++later;
+        }
+        if (last < 3 || later < 3 || laterThere > 0.08 * later + 2) {
+            continue;
+        }
+        int first = last + 1;
+        while (first < n && !gone(first)) {
+            ++first;
+        }
+        if (first >= n || time(first) - time(last) > 0.08) {
+            continue; // faded: a shadow or the light
+        }
+        // It lay there before.
+        int before = 0, beforeThere = 0;
+        for (int i = 0; i <= last; ++i) {
+            if (time(last) - time(i) < 0.8) {
+                beforeThere += there(i), ++before;
+            }
+        }
+        const double steady = static_cast<double>(beforeThere) / before;
+        if (steady < 0.6) {
+            continue;
+        }
+        double worth = steady * std::min(1.0, spot.contrast / 40.0);
+        if (bottom) {
+            const double off = std::abs((time(last) + time(first)) / 2 - *bottom);
+            if (off > 0.20) {
+                continue;
+            }
+            worth *= std::exp(-off / 0.08);
+        }
+        if (restingHead) {
+            const double off = base::length(spot.centre - *restingHead) / std::max(evidence.staturePixels, 1.0);
+            worth *= std::exp(-std::pow(off / 0.22, 2));
+        }
+        if (worth > bestWorth && worth > 0.02) {
+            bestWorth = worth;
+            Ball ball;
+            ball.centre = spot.centre;
+            ball.radius = spot.radius;
+            ball.sigma = std::max(0.5, 0.12 * spot.radius);
+            ball.lastSeen = times[static_cast<std::size_t>(spot.firstLooked + last)];
+            ball.firstGone = times[static_cast<std::size_t>(spot.firstLooked + first)];
+            best = ball;
+        }
+    }
+    return best;
+}
+
+} // namespace plumbmark::club

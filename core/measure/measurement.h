@@ -17,11 +17,11 @@ namespace plumbmark::measure {
 
 /// One number about one swing, or the reason why it cannot be told. Exactly one of value / reason is set.
 struct Measurement {
-    std::string id;                          ///< "spine_tilt", ...
-    std::optional<marks::MomentId> moment;   ///< nothing for numbers of the whole swing
+    std::string id;                        ///< "spine_tilt", ...
+    std::optional<marks::MomentId> moment; ///< nothing for numbers of the whole swing
     std::optional<base::Measured> value;
-    std::string reason;                      ///< one plain sentence: what is missing and what would help
-    int method = 1;                          ///< version of the method that made it
+    std::string reason; ///< one plain sentence: what is missing and what would help
+    int method = 1;     ///< version of the method that made it
 };
 
 /// Everything a measurement may look at. Values only; no pixels.

@@ -30,7 +30,7 @@ struct ShaftSample {
 using ShaftTrack = std::vector<std::optional<ShaftSample>>;
 
 struct Ball {
-    base::Vec2 centre;                      ///< at address
+    base::Vec2 centre;                      ///< at address, in the reference picture (scene::GroundMotion)
     double radius = 0.0;                    ///< px
     double sigma = 1.0;                     ///< px
     std::optional<base::Seconds> lastSeen;  ///< last frame in which it lies there

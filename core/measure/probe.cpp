@@ -476,8 +476,7 @@ std::optional<Vec2> Probe::ball() {
     }
     if (input_->ball) {
         use(base::Origin::tracked);
-        const int frame = static_cast<int>(input_->track.empty() ? 0 : marks::frameAt(input_->track, t));
-        Vec2 p = input_->scene.ground.toReference(frame, input_->ball->centre);
+        Vec2 p = input_->ball->centre; // already in the reference picture
         p.x += noise(keyOf(Kind::ball, 0), input_->ball->sigma);
         p.y += noise(keyOf(Kind::ball, 1), input_->ball->sigma);
         return levelReference(p, depth.mean, depth.sigma, depthKey);

@@ -165,6 +165,12 @@ bool GroundWatch::still() const {
     return state_->worst <= 1.0;
 }
 
+GroundMotion::Step GroundWatch::latest() const {
+    const auto& p = state_->placed;
+    const auto it = std::find_if(p.rbegin(), p.rend(), [](const auto& x) { return x.ok; });
+    return it == p.rend() ? GroundMotion::Step{} : it->step;
+}
+
 double GroundWatch::placedShare() const {
     const auto& p = state_->placed;
     if (p.empty()) {

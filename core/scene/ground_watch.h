@@ -34,6 +34,9 @@ class GroundWatch {
     /// without anything to hold on to, gives the empty motion (identity). `frames`: frames in the clip.
     [[nodiscard]] GroundMotion finish(int frames) const;
 
+    /// Where the last placed frame's ground lies: carries its points to the reference frame. Identity at first.
+    [[nodiscard]] GroundMotion::Step latest() const;
+
     /// Share of fed frames whose ground could be placed, 0..1; under 0.5 the caller should warn.
     [[nodiscard]] double placedShare() const;
 

@@ -54,10 +54,12 @@ class Outputs {
     base::Result<void> write(video::Clip& clip, const analysis::Outcome& outcome, const Services& services,
                              Streams streams) const;
     [[nodiscard]] bool jsonToTerminal() const { return json_ == "-"; }
+    void setHeading(std::string heading) { heading_ = std::move(heading); } ///< of the sheet: player, day
 
   private:
     std::optional<std::filesystem::path> json_, sheet_;
     bool landmarks_ = false;
+    std::string heading_;
 };
 
 /// The pose network, or nothing with a sentence on `err` that says what is missing.

@@ -6,6 +6,7 @@
 #include <mutex>
 
 #include "cli/commands.h"
+#include "exporting/key_position_sheet.h"
 #include "exporting/measure_json.h"
 #include "exporting/output_file.h"
 #include "video/clip.h"
@@ -13,6 +14,8 @@
 namespace plumbmark::cli {
 namespace fs = std::filesystem;
 namespace {
+
+constexpr double kSheetDotsPerMm = 8.0; // about 200 dots an inch: sharp on paper, 2376 dots wide on a screen
 
 std::string lowerExtension(const fs::path& path) {
     std::string extension = path.extension().string();
@@ -109,8 +112,21 @@ base::Result<Outputs> Outputs::check(const Arguments& args, const Services& serv
 
 base::Result<void> Outputs::write(video::Clip& clip, const analysis::Outcome& outcome,
                                   const Services& services, Streams streams) const {
-    (void)clip;
-    (void)services;
+    std::vector<std::byte> drawing;
+    if (sheet_) {
+        const auto stills = exporting::takeStills(clip, outcome);
+        if (!stills) {
+            return stills.error();
+        }
+        const exporting::Page page =
+            exporting::keyPositionSheet(outcome, *stills, *services.painter, {.heading = heading_});
+        auto drawn = lowerExtension(*sheet_) == ".pdf" ? services.painter->pdf(std::span(&page, 1))
+                                                       : services.painter->png(page, kSheetDotsPerMm);
+        if (!drawn) {
+            return drawn.error();
+        }
+        drawing = std::move(*drawn);
+    }
     if (json_) {
         const std::string text = exporting::measureJson(outcome, {.landmarks = landmarks_});
         if (jsonToTerminal()) {
@@ -118,6 +134,9 @@ base::Result<void> Outputs::write(video::Clip& clip, const analysis::Outcome& ou
         } else if (auto written = exporting::writeWhole(*json_, text); !written) {
             return written;
         }
+    }
+    if (sheet_) {
+        return exporting::writeWhole(*sheet_, drawing);
     }
     return {};
 }

@@ -37,7 +37,11 @@ void ensureApplication() {
     static char option[] = "-platform";
     static char value[] = "offscreen";
     static char* argv[] = {name, option, value, nullptr};
+    // Qt talks about the desktop session (no runtime folder, ...), which means nothing to someone who asked
+    // for a file.
+    const auto usual = qInstallMessageHandler([](QtMsgType, const QMessageLogContext&, const QString&) {});
     new QGuiApplication(argc, argv); // never deleted: Qt must outlive whatever still holds fonts at exit
+    qInstallMessageHandler(usual);
 }
 
 QColor colour(Ink ink) {
@@ -73,6 +77,8 @@ QFont fontFor(const TextStyle& style, double scale) {
     font.setWeight(style.weight == Weight::bold ? QFont::Bold : QFont::Normal);
     font.setHintingPreference(QFont::PreferNoHinting);
     font.setKerning(true);
+    // Any spacing switches ligatures off, so that "off" and "first" can be found and copied in a PDF.
+    font.setLetterSpacing(QFont::AbsoluteSpacing, 0.1);
     return font;
 }
 
@@ -83,11 +89,12 @@ class Block {
         : layout_(text, fontFor(style, scale)) {
         QTextOption option;
         option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
-        option.setTextDirection(Qt::LayoutDirectionAuto);
-        option.setAlignment(style.align == Align::start
-                                ? Qt::AlignLeft // mirrored by Qt for right-to-left text
-                            : style.align == Align::centre ? Qt::AlignHCenter
-                                                           : Qt::AlignRight);
+        const bool rightToLeft = text.isRightToLeft();
+        option.setTextDirection(rightToLeft ? Qt::RightToLeft : Qt::LeftToRight);
+        const bool atRight = (style.align == Align::end) != rightToLeft;
+        option.setAlignment(Qt::AlignAbsolute | (style.align == Align::centre ? Qt::AlignHCenter
+                                                 : atRight                    ? Qt::AlignRight
+                                                                              : Qt::AlignLeft));
         option.setUseDesignMetrics(true);
         layout_.setTextOption(option);
         layout_.setCacheEnabled(true);

@@ -102,7 +102,7 @@ struct PosePoint {
 struct Observation {
     int frame = 0;
     base::Seconds time;
-    double presence = 0.0; ///< 0..1: is somebody there; kept observations have at least 0.5
+    double presence = 0.0; ///< 0..1: is somebody there; kept ones have 0.5, or less with clear joints
     std::array<PosePoint, kPointCount> points;
     Region region;
     Silhouette silhouette;

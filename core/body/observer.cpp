@@ -56,6 +56,12 @@ double sure(const PoseOutput& out) {
     return sum / joints.size();
 }
 
+/// Somebody is there. The presence answer alone falls where a hat hides the face or the body curls up, while
+/// the joints still stand out clearly.
+bool holds(const PoseOutput& out) {
+    return out.presence >= kKeepPresence || (out.presence >= 0.1 && sure(out) >= 0.5);
+}
+
 /// Clockwise turn that stands the line low -> high upright; y is down.
 double turnOf(base::Vec2 low, base::Vec2 high) {
     return std::atan2(high.x - low.x, low.y - high.y);
@@ -64,7 +70,7 @@ double turnOf(base::Vec2 low, base::Vec2 high) {
 /// Centroid of the heat around its peak near the direct answer.
 void readHeat(const float* heat, base::Vec2 directCrop, const Region& region, PosePoint& point) {
     constexpr int n = PoseOutput::kHeatSide;
-    constexpr int search = 6; // cells around the direct answer
+    constexpr int search = 4; // cells around the direct answer
     constexpr int reach = 3;  // cells around the peak
     const int cx = std::clamp(static_cast<int>(directCrop.x * n), 0, n - 1);
     const int cy = std::clamp(static_cast<int>(directCrop.y * n), 0, n - 1);
@@ -152,7 +158,16 @@ class NetworkObserver final : public Observer {
             if (!answer) {
                 return answer.error();
             }
-            if (answer->output.presence >= kKeepPresence) {
+            if (holds(answer->output)) {
+                look = std::move(*answer);
+            }
+        }
+        if (!look && next_ && last_) { // most often the crop's turn went astray: once more upright and wider
+            auto answer = see(frame, Region{last_->centre, last_->size * 1.1, 0.0});
+            if (!answer) {
+                return answer.error();
+            }
+            if (holds(answer->output)) {
                 look = std::move(*answer);
             }
         }
@@ -171,7 +186,7 @@ class NetworkObserver final : public Observer {
             if (!answer) {
                 return answer.error();
             }
-            if (answer->output.presence < kKeepPresence) {
+            if (!holds(answer->output)) {
                 return std::optional<Observation>{};
             }
             look = std::move(*answer);
@@ -187,7 +202,7 @@ class NetworkObserver final : public Observer {
             if (!again) {
                 return again.error();
             }
-            if (again->output.presence < kKeepPresence) {
+            if (!holds(again->output)) {
                 break;
             }
             look = std::move(*again);
@@ -324,7 +339,7 @@ class NetworkObserver final : public Observer {
             if (!look) {
                 return look.error();
             }
-            if (look->output.presence < (i == 0 ? kHopePresence : kKeepPresence)) {
+            if (i == 0 ? look->output.presence < kHopePresence : !holds(look->output)) {
                 return std::optional<Person>{};
             }
             const Region next = regionAfter(*look, true);

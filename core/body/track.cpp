@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <tuple>
 
 #include "body/detail/shape.h"
 #include "body/detail/smooth.h"
@@ -115,7 +116,8 @@ double sigmaOf(const PosePoint& p) {
 }
 
 /// `upper`, `lower`: the sides of trunk and arms / legs are the other way round than the network says.
-Pose poseOf(const Observation& o, double time, bool leadIsLeft, bool upper, bool lower) {
+Pose poseOf(const Observation& o, const std::array<Vec2, kPointCount>& joints, double time, bool leadIsLeft,
+            bool upper, bool lower) {
     Pose pose;
     const auto put = [&](Landmark l, Vec2 at, double sigma) { pose[l] = detail::Sample{time, at, sigma}; };
     for (std::size_t i = 0; i < kPairs.size(); ++i) {
@@ -127,8 +129,9 @@ Pose poseOf(const Observation& o, double time, bool leadIsLeft, bool upper, bool
         const bool face = i == 0;
         // Joints by the heat's centroid, points of the face by the direct answer: each is the better one
         // there.
-        put(p.lead, face ? lead.direct : lead.peak, sigmaOf(lead));
-        put(p.trail, face ? trail.direct : trail.peak, sigmaOf(trail));
+        const auto joint = [&](Point which) { return joints[static_cast<std::size_t>(which)]; };
+        put(p.lead, face ? lead.direct : joint(left ? p.left : p.right), sigmaOf(lead));
+        put(p.trail, face ? trail.direct : joint(left ? p.right : p.left), sigmaOf(trail));
     }
     put(Landmark::nose, o[Point::nose].direct, sigmaOf(o[Point::nose]));
     return pose;
@@ -146,6 +149,40 @@ void putGrip(const Observation& o, Pose& pose, double time) {
     }
     const double sigma = (sigmaOf(o[Point::left_index]) + sigmaOf(o[Point::right_index])) / 2;
     pose[Landmark::grip] = detail::Sample{time, sum / weights, sigma};
+}
+
+/// Joints: the direct answers are steady but biased, the heat's peaks are less biased but jump to a neighbour
+/// now and then. So: the direct answer plus the difference to the peaks, taken as the median over the looks
+/// around.
+std::vector<std::array<Vec2, kPointCount>> steadyJoints(std::span<const Observation> seen,
+                                                        const std::vector<double>& time) {
+    constexpr double around = 0.12; // seconds to either side
+    constexpr double cells = 3.5;   // a peak farther off than this is somebody else's
+    std::vector<std::array<Vec2, kPointCount>> out(seen.size());
+    std::vector<double> x;
+    std::vector<double> y;
+    for (std::size_t p = 0; p < kPointCount; ++p) {
+        for (std::size_t i = 0; i < seen.size(); ++i) {
+            x.clear();
+            y.clear();
+            const auto take = [&](std::size_t k) {
+                const PosePoint& q = seen[k].points[p];
+                const Vec2 d = q.peak - q.direct;
+                if (base::length(d) < cells / 64 * seen[k].region.size) {
+                    x.push_back(d.x);
+                    y.push_back(d.y);
+                }
+            };
+            for (std::size_t k = i + 1; k-- > 0 && time[i] - time[k] < around;) {
+                take(k);
+            }
+            for (std::size_t k = i + 1; k < seen.size() && time[k] - time[i] < around; ++k) {
+                take(k);
+            }
+            out[i][p] = seen[i].points[p].direct + (x.empty() ? Vec2{} : Vec2{median(x), median(y)});
+        }
+    }
+    return out;
 }
 
 // ---- honest uncertainty ----------------------------------------------------------------------------------
@@ -273,6 +310,8 @@ Course courseOf(const std::vector<Pose>& poses, const std::vector<double>& time,
 /// 1966 (shank 0.246, thigh 0.245, trunk 0.288, neck and head 0.182, ankle height 0.039) at 15 degrees of
 /// shank and thigh, 38 of trunk, 25 of neck (common practice for a mid-iron). Ankle to crown leaves the ankle
 /// out.
+/// Down-the-line at rest: how much the back's direction counts against the network's.
+constexpr double kBackShare = 0.6;
 constexpr double kAnkleToCrown = 0.246 * 0.966 + 0.245 * 0.966 + 0.288 * 0.788 + 0.182 * 0.906;
 
 } // namespace
@@ -326,10 +365,13 @@ AutoTrack autoTrack(std::span<const Observation> seen, std::span<const base::Sec
     const auto upper = swaps(seen, kUpper, upperEvidence);
 
     std::vector<double> time(n);
-    std::vector<Pose> poses(n);
     for (std::size_t i = 0; i < n; ++i) {
         time[i] = seen[i].time.value() * real;
-        poses[i] = poseOf(seen[i], time[i], leadIsLeft, upper[i], lower[i]);
+    }
+    const auto joints = steadyJoints(seen, time);
+    std::vector<Pose> poses(n);
+    for (std::size_t i = 0; i < n; ++i) {
+        poses[i] = poseOf(seen[i], joints[i], time[i], leadIsLeft, upper[i], lower[i]);
         putGrip(seen[i], poses[i], time[i]);
     }
 
@@ -388,59 +430,86 @@ AutoTrack autoTrack(std::span<const Observation> seen, std::span<const base::Sec
         out.still = base::Seconds{*course.still / real};
     }
 
-    // -- trunk: the silhouette's middle line corrects where the network pulls the shoulders
-    std::vector<std::optional<detail::Midline>> lines(n);
-    std::vector<double> highOff;
-    std::vector<double> lowOff;
+    // -- trunk: the silhouette corrects where the network pulls the shoulders
+    std::vector<detail::TrunkShape> shapes(n);
     std::vector<double> span;
     for (std::size_t i = 0; i < n; ++i) {
-        lines[i] = detail::trunkMidline(seen[i], poses[i].midHip(), poses[i].midShoulder());
-        if (!lines[i]) {
+        const Pose& p = poses[i];
+        std::vector<detail::Limb> arms;
+        for (const auto& [shoulder, elbow, wrist] :
+             {std::tuple{Landmark::lead_shoulder, Landmark::lead_elbow, Landmark::lead_wrist},
+              std::tuple{Landmark::trail_shoulder, Landmark::trail_elbow, Landmark::trail_wrist}}) {
+            // The first part of the upper arm covers the shoulder, which belongs to the trunk.
+            const Vec2 start = p[shoulder]->at + (p[elbow]->at - p[shoulder]->at) * 0.35;
+            arms.push_back({start, p[elbow]->at, 0.05 * stature});
+            arms.push_back({p[elbow]->at, p[wrist]->at, 0.045 * stature});
+        }
+        shapes[i] = detail::trunkShape(seen[i], p.midHip(), p.midShoulder(), arms);
+        if (atRest(i)) {
+            span.push_back(base::length(p[Landmark::lead_shoulder]->at - p[Landmark::trail_shoulder]->at));
+        }
+        if (const auto& m = shapes[i].middle) {
+            const Vec2 low = p.midHip();
+            const Vec2 high = p.midShoulder();
+            const Vec2 axis = (high - low) / base::length(high - low);
+            const Vec2 across{-axis.y, axis.x};
+            out.trunk.push_back({seen[i].time, low + across * m->low, high + across * m->high,
+                                 std::max(0.006 * stature, m->scatter)});
+        }
+    }
+    const double openSpan = span.empty() ? 0.2 * stature : std::max(0.02 * stature, median(span));
+    std::vector<double> turned(n, 0.0); // 0: as at address .. 1: shoulders edge-on
+    for (std::size_t i = 0; i < n && faceOn; ++i) {
+        const double now =
+            base::length(poses[i][Landmark::lead_shoulder]->at - poses[i][Landmark::trail_shoulder]->at);
+        turned[i] = std::clamp(1.3 * (1.0 - now / openSpan), 0.0, 1.0);
+    }
+    // Which outline speaks: face-on the middle line, down-the-line the back's edge (arms hang before the
+    // chest).
+    const auto line = [&](std::size_t i) -> const std::optional<detail::TrunkShape::Line>& {
+        return faceOn ? shapes[i].middle : side > 0 ? shapes[i].left : shapes[i].right;
+    };
+    std::vector<double> highAtRest;
+    std::vector<double> lowAtRest;
+    for (std::size_t i = 0; i < n; ++i) {
+        if (atRest(i) && line(i)) {
+            highAtRest.push_back(line(i)->high);
+            lowAtRest.push_back(line(i)->low);
+        }
+    }
+    for (std::size_t i = 0; i < n && !highAtRest.empty(); ++i) {
+        Pose& p = poses[i];
+        const Vec2 hips = p.midHip();
+        const double length = base::length(p.midShoulder() - hips);
+        if (length < 0.1 * stature) {
             continue;
         }
-        out.trunk.push_back(
-            {seen[i].time, lines[i]->low, lines[i]->high, std::max(0.006 * stature, lines[i]->scatter)});
-        if (atRest(i)) {
-            highOff.push_back(lines[i]->highOff);
-            lowOff.push_back(lines[i]->lowOff);
-        }
-    }
-    for (std::size_t i = 0; i < n; ++i) {
-        if (atRest(i)) {
-            span.push_back(
-                base::length(poses[i][Landmark::lead_shoulder]->at - poses[i][Landmark::trail_shoulder]->at));
-        }
-    }
-    const double openSpan = span.empty() ? 0.2 * stature : median(span);
-    std::vector<double> turned(n, 0.0); // 0: as at address .. 1: edge-on or hands high
-    if (faceOn) {
-        const double calHigh = highOff.empty() ? 0.0 : median(highOff);
-        const double calLow = lowOff.empty() ? 0.0 : median(lowOff);
-        for (std::size_t i = 0; i < n; ++i) {
-            Pose& p = poses[i];
-            const Vec2 hips = p.midHip();
-            const Vec2 shoulders = p.midShoulder();
-            const double length = base::length(shoulders - hips);
-            if (length < 0.1 * stature) {
-                continue;
-            }
-            const Vec2 axis = (shoulders - hips) / length;
-            const Vec2 across{-axis.y, axis.x};
-            const double now = base::length(p[Landmark::lead_shoulder]->at - p[Landmark::trail_shoulder]->at);
-            turned[i] = std::clamp(1.3 * (1.0 - now / openSpan), 0.0, 1.0);
-            double high = calHigh;
-            double low = calLow;
-            if (lines[i]) {
+        const Vec2 axis = (p.midShoulder() - hips) / length;
+        const Vec2 across{-axis.y, axis.x};
+        double high = 0.0;
+        double low = 0.0;
+        if (faceOn) {
+            // At rest the joints are set onto the middle line; that correction is carried, and the more the
+            // shoulders turn away, the more the line itself is followed.
+            high = median(highAtRest);
+            low = median(lowAtRest);
+            if (line(i)) {
                 const double share = 0.2 + 0.8 * turned[i];
-                high += share * (lines[i]->highOff - calHigh);
-                low += share * (lines[i]->lowOff - calLow);
+                high += share * (line(i)->high - high);
+                low += share * (line(i)->low - low);
             }
-            for (const Landmark l : {Landmark::lead_shoulder, Landmark::trail_shoulder}) {
-                p[l]->at = p[l]->at + across * high;
-            }
-            for (const Landmark l : {Landmark::lead_hip, Landmark::trail_hip}) {
-                p[l]->at = p[l]->at + across * low;
-            }
+        } else if (line(i)) {
+            // The trunk's direction is the back's; how far the joints lie before the back is kept from the
+            // hips.
+            const double direction = line(i)->high - line(i)->low;
+            const double atRestDirection = median(highAtRest) - median(lowAtRest);
+            high = kBackShare * direction + (1 - kBackShare) * (direction - atRestDirection);
+        }
+        for (const Landmark l : {Landmark::lead_shoulder, Landmark::trail_shoulder}) {
+            p[l]->at = p[l]->at + across * high;
+        }
+        for (const Landmark l : {Landmark::lead_hip, Landmark::trail_hip}) {
+            p[l]->at = p[l]->at + across * low;
         }
     }
 

@@ -70,68 +70,67 @@ std::optional<Stretch> stretchAt(const Observation& o, base::Vec2 at, base::Vec2
     return Stretch{-reachOf(o, at, along * -1.0, limit), reachOf(o, at, along, limit)};
 }
 
-std::optional<Midline> trunkMidline(const Observation& o, base::Vec2 low, base::Vec2 high) {
+TrunkShape trunkShape(const Observation& o, base::Vec2 low, base::Vec2 high, const std::vector<Limb>& arms) {
+    TrunkShape shape;
     const double length = base::length(high - low);
     if (length < 8) {
-        return std::nullopt;
+        return shape;
     }
     const base::Vec2 axis = (high - low) / length;
     const base::Vec2 across{-axis.y, axis.x}; // to the right of low -> high on the screen
-    std::vector<double> level;
-    std::vector<double> middle;
+    const auto spoiled = [&arms](base::Vec2 edge) {
+        return std::any_of(arms.begin(), arms.end(), [edge](const Limb& arm) {
+            const base::Vec2 along = arm.b - arm.a;
+            const double square = base::dot(along, along);
+            const double k = square > 0 ? std::clamp(base::dot(edge - arm.a, along) / square, 0.0, 1.0) : 0.0;
+            return base::length(edge - (arm.a + along * k)) < arm.thick;
+        });
+    };
+    struct Edges {
+        std::vector<double> level, at;
+    } middle, right, left;
     std::vector<double> wide;
-    std::vector<double> right;
-    std::vector<double> left;
-    for (int i = 0; i <= 14; ++i) {
-        const double f = 0.10 + 0.05 * i; // below: the legs' fork; above: the shoulders' slope and the arms
+    for (int i = 0; i <= 15; ++i) {
+        const double f = 0.08 + 0.05 * i; // below: the legs' fork; above: the shoulders' slope
         const base::Vec2 at = low + axis * (f * length);
-        if (const auto s = stretchAt(o, at, across, length)) {
-            level.push_back(f);
-            middle.push_back((s->from + s->to) / 2);
-            wide.push_back(s->to - s->from);
-            right.push_back(s->to);
-            left.push_back(s->from);
+        const auto s = stretchAt(o, at, across, length);
+        if (!s) {
+            continue;
+        }
+        wide.push_back(s->to - s->from);
+        const bool rightClean = s->to < 0.95 * length && !spoiled(at + across * s->to);
+        const bool leftClean = -s->from < 0.95 * length && !spoiled(at + across * s->from);
+        if (rightClean) {
+            right.level.push_back(f);
+            right.at.push_back(s->to);
+        }
+        if (leftClean) {
+            left.level.push_back(f);
+            left.at.push_back(s->from);
+        }
+        if (rightClean && leftClean) {
+            middle.level.push_back(f);
+            middle.at.push_back((s->from + s->to) / 2);
         }
     }
-    if (level.size() < 5) {
-        return std::nullopt;
-    }
-    Midline line;
-    line.width = median(wide);
-    // An arm away from the body widens a stretch on one side only: leave such levels out.
-    std::vector<double> x;
-    std::vector<double> y;
-    std::vector<double> r;
-    std::vector<double> l;
-    for (std::size_t i = 0; i < level.size(); ++i) {
-        if (wide[i] < 1.35 * line.width && wide[i] > 0.7 * line.width) {
-            x.push_back(level[i]);
-            y.push_back(middle[i]);
-            r.push_back(right[i]);
-            l.push_back(left[i]);
+    const auto fit = [](const Edges& e) -> std::optional<TrunkShape::Line> {
+        if (e.level.size() < 5 || e.level.back() - e.level.front() < 0.3) {
+            return std::nullopt; // too short a piece to tell a direction
         }
+        const Line line = theilSen(e.level, e.at);
+        std::vector<double> off;
+        for (std::size_t i = 0; i < e.level.size(); ++i) {
+            off.push_back(std::abs(e.at[i] - line.at(e.level[i])));
+        }
+        return TrunkShape::Line{line.at(0), line.at(1), median(off), static_cast<int>(e.level.size())};
+    };
+    shape.middle = fit(middle);
+    shape.right = fit(right);
+    shape.left = fit(left);
+    if (!wide.empty()) {
+        shape.width = median(wide);
     }
-    if (x.size() < 5) {
-        return std::nullopt;
-    }
-    const Line fit = theilSen(x, y);
-    std::vector<double> off;
-    for (std::size_t i = 0; i < x.size(); ++i) {
-        off.push_back(std::abs(y[i] - fit.at(x[i])));
-    }
-    line.scatter = median(off);
-    line.levels = static_cast<int>(x.size());
-    line.lowOff = fit.at(0);
-    line.highOff = fit.at(1);
-    line.low = low + across * line.lowOff;
-    line.high = high + across * line.highOff;
-    const Line rightFit = theilSen(x, r);
-    const Line leftFit = theilSen(x, l);
-    line.rightLow = rightFit.at(0);
-    line.rightHigh = rightFit.at(1);
-    line.leftLow = leftFit.at(0);
-    line.leftHigh = leftFit.at(1);
-    return line;
+    return shape;
 }
 
 std::optional<HeadOutline> headOutline(const Observation& o, base::Vec2 centre, base::Vec2 up,

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <optional>
+#include <vector>
 
 #include "body/observation.h"
 
@@ -17,18 +18,26 @@ struct Stretch {
 [[nodiscard]] std::optional<Stretch> stretchAt(const Observation& o, base::Vec2 at, base::Vec2 along,
                                                double limit);
 
-/// Middle line of the trunk between a hip-height and a shoulder-height point (both guesses), by a robust line
-/// through the middles of the silhouette's cross stretches.
-struct Midline {
-    base::Vec2 low, high;               ///< beside the two guesses, moved across only
-    double lowOff = 0.0, highOff = 0.0; ///< px moved, + to the right of low -> high
-    double scatter = 0.0;               ///< px, of the middles about the line
-    double width = 0.0;                 ///< px, median cross stretch
-    int levels = 0;                     ///< how many cross stretches agreed
-    /// The same for the outline's edge on the right (+1) and left (-1) of low -> high, at low and high.
-    double rightLow = 0.0, rightHigh = 0.0, leftLow = 0.0, leftHigh = 0.0;
+/// A piece of an arm; where it lies at the trunk's outline, that outline is the arm's, not the trunk's.
+struct Limb {
+    base::Vec2 a, b;
+    double thick = 0.0; ///< px, half
 };
-[[nodiscard]] std::optional<Midline> trunkMidline(const Observation& o, base::Vec2 low, base::Vec2 high);
+
+/// The trunk's outline across the line low -> high (guesses of mid-hip and mid-shoulder), by robust lines
+/// through the silhouette's edges and middles, levels spoiled by an arm left out. Offsets are px across the
+/// line, + to the right of low -> high on the screen, at the two ends.
+struct TrunkShape {
+    struct Line {
+        double low = 0.0, high = 0.0;
+        double scatter = 0.0; ///< px, median distance of the levels from the line
+        int levels = 0;
+    };
+    std::optional<Line> middle, right, left;
+    double width = 0.0; ///< px, median cross stretch
+};
+[[nodiscard]] TrunkShape trunkShape(const Observation& o, base::Vec2 low, base::Vec2 high,
+                                    const std::vector<Limb>& arms);
 
 /// Outline of the head: from `centre` (a guess inside the head) along `up` (unit, neck to crown) and across
 /// it.

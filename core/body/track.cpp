@@ -306,12 +306,13 @@ Course courseOf(const std::vector<Pose>& poses, const std::vector<double>& time,
     return course;
 }
 
+/// Down-the-line at rest: how much the back's direction counts against the network's.
+constexpr double kBackShare = 0.6;
+
 /// Crown to sole of somebody bent over a ball, as a share of stature: segment lengths of Drillis and Contini
 /// 1966 (shank 0.246, thigh 0.245, trunk 0.288, neck and head 0.182, ankle height 0.039) at 15 degrees of
 /// shank and thigh, 38 of trunk, 25 of neck (common practice for a mid-iron). Ankle to crown leaves the ankle
 /// out.
-/// Down-the-line at rest: how much the back's direction counts against the network's.
-constexpr double kBackShare = 0.6;
 constexpr double kAnkleToCrown = 0.246 * 0.966 + 0.245 * 0.966 + 0.288 * 0.788 + 0.182 * 0.906;
 
 } // namespace
@@ -435,6 +436,7 @@ AutoTrack autoTrack(std::span<const Observation> seen, std::span<const base::Sec
     std::vector<double> span;
     for (std::size_t i = 0; i < n; ++i) {
         const Pose& p = poses[i];
+        // Face-on both arms hang before the trunk and widen it evenly; leaving one out would tilt the line.
         std::vector<detail::Limb> arms;
         for (const auto& [shoulder, elbow, wrist] :
              {std::tuple{Landmark::lead_shoulder, Landmark::lead_elbow, Landmark::lead_wrist},
@@ -443,6 +445,9 @@ AutoTrack autoTrack(std::span<const Observation> seen, std::span<const base::Sec
             const Vec2 start = p[shoulder]->at + (p[elbow]->at - p[shoulder]->at) * 0.35;
             arms.push_back({start, p[elbow]->at, 0.05 * stature});
             arms.push_back({p[elbow]->at, p[wrist]->at, 0.045 * stature});
+        }
+        if (faceOn) {
+            arms.clear();
         }
         shapes[i] = detail::trunkShape(seen[i], p.midHip(), p.midShoulder(), arms);
         if (atRest(i)) {

@@ -90,6 +90,7 @@ TrunkShape trunkShape(const Observation& o, base::Vec2 low, base::Vec2 high, con
         std::vector<double> level, at;
     } middle, right, left;
     std::vector<double> wide;
+    std::vector<double> middleWide;
     for (int i = 0; i <= 15; ++i) {
         const double f = 0.08 + 0.05 * i; // below: the legs' fork; above: the shoulders' slope
         const base::Vec2 at = low + axis * (f * length);
@@ -111,6 +112,7 @@ TrunkShape trunkShape(const Observation& o, base::Vec2 low, base::Vec2 high, con
         if (rightClean && leftClean) {
             middle.level.push_back(f);
             middle.at.push_back((s->from + s->to) / 2);
+            middleWide.push_back(s->to - s->from);
         }
     }
     const auto fit = [](const Edges& e) -> std::optional<TrunkShape::Line> {
@@ -124,7 +126,16 @@ TrunkShape trunkShape(const Observation& o, base::Vec2 low, base::Vec2 high, con
         }
         return TrunkShape::Line{line.at(0), line.at(1), median(off), static_cast<int>(e.level.size())};
     };
-    shape.middle = fit(middle);
+    // An arm away from the body widens a stretch on one side only: such levels say nothing about the middle.
+    Edges even;
+    for (std::size_t i = 0; i < middle.level.size(); ++i) {
+        const double share = middleWide[i] / median(wide);
+        if (share > 0.7 && share < 1.35) {
+            even.level.push_back(middle.level[i]);
+            even.at.push_back(middle.at[i]);
+        }
+    }
+    shape.middle = fit(even);
     shape.right = fit(right);
     shape.left = fit(left);
     if (!wide.empty()) {

@@ -302,7 +302,7 @@ Outcome conclude(const Evidence& e, const marks::HandMarks& handMarks) {
     out.warnings.insert(out.warnings.end(), found.missing.begin(), found.missing.end());
     addClub(out.track, out.shaft, out.ball, e.ground);
 
-    out.measurements = measure::measureAll({out.track, out.moments, out.shaft, out.ball, out.scene, out.context, out.timeScale});
+    out.measurements = measure::measureAll({out.track, out.moments, out.shaft, out.ball, out.scene, out.context, out.timeScale, out.hit});
     out.checkpoints = coaching::judge(coaching::Playbook::standard(), out.measurements, out.context, {});
     const std::array<coaching::SwingNumbers, 1> swings{coaching::SwingNumbers{out.measurements}};
     out.cautions = coaching::cautions(swings, {});

@@ -8,6 +8,7 @@
 
 #include "base/measured.h"
 #include "club/club.h"
+#include "club/shaft.h"
 #include "marks/landmark.h"
 #include "marks/moment.h"
 #include "marks/player.h"
@@ -33,6 +34,8 @@ struct Input {
     const scene::Scene& scene;
     const marks::ShotContext& context;
     marks::TimeScale timeScale;
+    /// The shaft where the fitted head reaches the ball, where the club's own fit could tell it.
+    std::optional<club::Hit> hit = std::nullopt;
 };
 
 /// Every measurement that belongs to the view, in the order of the trade's list.

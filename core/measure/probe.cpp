@@ -499,6 +499,9 @@ std::optional<Probe::Shaft> Probe::shaft(base::Seconds time, int slot, std::opti
         return std::nullopt;
     }
     const int here = std::min(static_cast<int>(marks::frameAt(input_->track, time)), count - 1);
+    // At the hit the club's own fit is the shaft: read at a place, never at a time estimate.
+    const bool atHit =
+        input_->hit && slot == static_cast<int>(MomentId::impact) && depthAs == MomentId::impact;
     int left = -1, right = -1;
     for (int i = here; i >= std::max(0, here - kReach) && left < 0; --i) {
         if (shaft[static_cast<std::size_t>(i)]) {
@@ -510,11 +513,13 @@ std::optional<Probe::Shaft> Probe::shaft(base::Seconds time, int slot, std::opti
             right = i;
         }
     }
-    if (left < 0 && right < 0) {
-        return std::nullopt;
-    }
     double k = 0.0;
-    if (left < 0 || right < 0) {
+    if (atHit) {
+        left = right =
+            std::min(static_cast<int>(marks::frameAt(input_->track, input_->hit->time)), count - 1);
+    } else if (left < 0 && right < 0) {
+        return std::nullopt;
+    } else if (left < 0 || right < 0) {
         const int only = left < 0 ? right : left;
         if (std::abs((shaft[static_cast<std::size_t>(only)]->time - time).value()) >
             1.01 * frameGap(input_->track)) {
@@ -526,8 +531,8 @@ std::optional<Probe::Shaft> Probe::shaft(base::Seconds time, int slot, std::opti
         const double tb = shaft[static_cast<std::size_t>(right)]->time.value();
         k = std::clamp((time.value() - ta) / (tb - ta), 0.0, 1.0);
     }
-    const auto& a = *shaft[static_cast<std::size_t>(left)];
-    const auto& b = *shaft[static_cast<std::size_t>(right)];
+    const auto& a = atHit ? input_->hit->shaft : *shaft[static_cast<std::size_t>(left)];
+    const auto& b = atHit ? input_->hit->shaft : *shaft[static_cast<std::size_t>(right)];
     use(std::max(a.origin, b.origin));
     const double sigma = a.sigmaDegrees + (b.sigmaDegrees - a.sigmaDegrees) * k;
     const auto s = static_cast<std::uint64_t>(slot);

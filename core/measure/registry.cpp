@@ -3,13 +3,19 @@
 #include <algorithm>
 
 #include "measure/definition.h"
+#include "measure/down_the_line.h"
+#include "measure/finish.h"
 #include "measure/head.h"
+#include "measure/joints.h"
 #include "measure/lead_side.h"
 #include "measure/measurement.h"
+#include "measure/shaft_lean.h"
 #include "measure/shift.h"
 #include "measure/stance.h"
 #include "measure/tempo.h"
 #include "measure/trunk.h"
+#include "measure/turn.h"
+#include "measure/wrist_set.h"
 
 namespace plumbmark::measure {
 

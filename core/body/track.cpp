@@ -187,48 +187,58 @@ std::vector<std::array<Vec2, kPointCount>> steadyJoints(std::span<const Observat
 
 // ---- honest uncertainty ----------------------------------------------------------------------------------
 
-/// Bias of the network per landmark, one sigma in statures, at rest and while the trunk is turned away
-/// (shoulders and arms hide each other there).
-struct Bias {
-    double open, turned;
+/// Error of a landmark, one sigma per axis in statures: face-on at rest, face-on with the shoulders turned
+/// away (they hide each other), down-the-line near and far side. Measured on rendered players with known
+/// joints.
+struct Error {
+    double open, turned, near, far;
 };
-constexpr Bias biasOf(Landmark l) {
+constexpr Error errorOf(Landmark l) {
     switch (l) {
     case Landmark::nose:
+        return {0.025, 0.035, 0.045, 0.045};
     case Landmark::head_centre:
-        return {0.010, 0.012};
+        return {0.017, 0.014, 0.020, 0.020};
     case Landmark::head_crown:
+        return {0.030, 0.034, 0.024, 0.024};
     case Landmark::head_front:
     case Landmark::head_back:
-        return {0.012, 0.016};
+        return {0.025, 0.030, 0.025, 0.025};
     case Landmark::lead_ear:
     case Landmark::trail_ear:
-        return {0.012, 0.020};
+        return {0.040, 0.045, 0.024, 0.024};
     case Landmark::neck_base:
-        return {0.014, 0.020};
+        return {0.011, 0.018, 0.018, 0.018};
     case Landmark::lead_shoulder:
     case Landmark::trail_shoulder:
-        return {0.018, 0.045};
+        return {0.018, 0.055, 0.028, 0.036};
     case Landmark::lead_elbow:
     case Landmark::trail_elbow:
-        return {0.018, 0.030};
+        return {0.020, 0.058, 0.034, 0.036};
     case Landmark::lead_wrist:
     case Landmark::trail_wrist:
+        return {0.022, 0.026, 0.026, 0.036};
     case Landmark::grip:
-        return {0.014, 0.018};
+        return {0.015, 0.017, 0.022, 0.022};
     case Landmark::lead_hip:
     case Landmark::trail_hip:
-        return {0.018, 0.025};
+        return {0.022, 0.024, 0.022, 0.022};
     case Landmark::lead_knee:
     case Landmark::trail_knee:
-        return {0.014, 0.018};
+        return {0.016, 0.022, 0.016, 0.028};
     case Landmark::lead_ankle:
     case Landmark::trail_ankle:
-        return {0.010, 0.012};
+        return {0.012, 0.019, 0.010, 0.024};
+    case Landmark::lead_heel:
+    case Landmark::trail_heel:
+        return {0.023, 0.022, 0.027, 0.036};
+    case Landmark::lead_toe:
+    case Landmark::trail_toe:
+        return {0.017, 0.028, 0.020, 0.032};
     case Landmark::pelvis_rear:
-        return {0.008, 0.012};
+        return {0.010, 0.010, 0.004, 0.004};
     default:
-        return {0.014, 0.018};
+        return {0.02, 0.03, 0.02, 0.03};
     }
 }
 
@@ -413,18 +423,23 @@ AutoTrack autoTrack(std::span<const Observation> seen, std::span<const base::Sec
         p[Landmark::head_centre] = detail::Sample{time[i], centre, sigma};
     }
 
-    // -- stature, while standing at the ball
+    // -- stature, while standing at the ball: from the crown (hats and hair lengthen it) and from the middle
+    // of the head (the ears sit a little below it), the mean of both
     {
-        std::vector<double> reach;
+        std::vector<double> told;
         for (std::size_t i = 0; i < n; ++i) {
-            if (atRest(i) && poses[i][Landmark::head_crown]) {
-                reach.push_back(poses[i].middle(Landmark::lead_ankle, Landmark::trail_ankle).y -
-                                poses[i][Landmark::head_crown]->at.y);
+            if (!atRest(i) || !poses[i][Landmark::head_centre]) {
+                continue;
             }
+            const double ankles = poses[i].middle(Landmark::lead_ankle, Landmark::trail_ankle).y;
+            const double byMiddle =
+                (ankles - poses[i][Landmark::head_centre]->at.y) / (kAnkleToCrown - 0.065 * 0.906);
+            const auto& crown = poses[i][Landmark::head_crown];
+            told.push_back(crown ? (byMiddle + (ankles - crown->at.y) / kAnkleToCrown) / 2 : byMiddle);
         }
-        if (!reach.empty()) {
-            stature = median(reach) / kAnkleToCrown;
-            out.stature = StatureEstimate{stature, 0.05 * stature};
+        if (!told.empty() && median(told) > 0) {
+            stature = median(told);
+            out.stature = StatureEstimate{stature, 0.04 * stature};
         }
     }
     if (course.still) {
@@ -581,12 +596,15 @@ AutoTrack autoTrack(std::span<const Observation> seen, std::span<const base::Sec
             options.cut = cut;
         }
         const auto smoothed = detail::smooth(samples, frameTime, options);
-        const Bias bias = biasOf(landmark);
+        const Error error = errorOf(landmark);
+        const bool lead = marks::landmarkName(landmark).starts_with("lead_"); // down-the-line the far side
         for (std::size_t i = 0; i < times.size(); ++i) {
             if (!smoothed[i]) {
                 continue;
             }
-            const double own = (bias.open + (bias.turned - bias.open) * turnedAt[i]) * stature;
+            const double own = stature * (faceOn ? error.open + (error.turned - error.open) * turnedAt[i]
+                                          : lead ? error.far
+                                                 : error.near);
             const double far =
                 0.3 * stature * std::max(0.0, gapTo[i] - 0.02); // what it may do between two looks
             const double sigma =

@@ -35,6 +35,11 @@ struct StatureEstimate {
     double sigma = 0.0; ///< px
 };
 
+/// Share of an automatic body mark's variance that is the same all through a clip (bias of the network for
+/// this player and camera): it falls out of differences in time, so a travel's variance is 2 (1 - share)
+/// sigma^2. Hand marks share nothing.
+inline constexpr double kCommonShare = 0.8;
+
 /// Everything the body part can tell from the kept observations alone; made once, hand marks come after.
 struct AutoTrack {
     marks::Track track;           ///< one entry per frame time

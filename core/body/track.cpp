@@ -465,6 +465,11 @@ AutoTrack autoTrack(std::span<const Observation> seen, std::span<const base::Sec
             arms.clear();
         }
         shapes[i] = detail::trunkShape(seen[i], p.midHip(), p.midShoulder(), arms);
+        if (!faceOn) {
+            // The middle needs both edges at every height: better with an arm in it than with too few
+            // heights.
+            shapes[i].middle = detail::trunkShape(seen[i], p.midHip(), p.midShoulder(), {}).middle;
+        }
         if (atRest(i)) {
             span.push_back(base::length(p[Landmark::lead_shoulder]->at - p[Landmark::trail_shoulder]->at));
         }
@@ -520,8 +525,13 @@ AutoTrack autoTrack(std::span<const Observation> seen, std::span<const base::Sec
             }
         } else if (line(i)) {
             // The trunk's direction is the back's; how far the joints lie before the back is kept from the
-            // hips.
-            const double direction = line(i)->high - line(i)->low;
+            // hips. With the hands high the turned chest and the folded trail arm spoil the back's edge, but
+            // no arm hangs before the chest any more: there the middle line tells more.
+            double direction = line(i)->high - line(i)->low;
+            if (const auto& m = shapes[i].middle) {
+                const double handsUp = std::clamp((hips.y - p.hands().y) / (0.25 * stature), 0.0, 1.0);
+                direction += handsUp * (m->high - m->low - direction);
+            }
             const double atRestDirection = median(highAtRest) - median(lowAtRest);
             high = kBackShare * direction + (1 - kBackShare) * (direction - atRestDirection);
         }

@@ -62,4 +62,16 @@ std::string whereNetworkIsLookedFor() {
            "; fetch it with platform/linux/fetch-network.sh";
 }
 
+bool terminalShowsUnicode() {
+    for (const char* name : {"LC_ALL", "LC_CTYPE", "LANG"}) {
+        if (auto locale = environment(name)) {
+            for (char& c : *locale) {
+                c = c >= 'a' && c <= 'z' ? static_cast<char>(c - 'a' + 'A') : c;
+            }
+            return locale->find("UTF-8") != std::string::npos || locale->find("UTF8") != std::string::npos;
+        }
+    }
+    return false;
+}
+
 } // namespace plumbmark::cli

@@ -22,4 +22,7 @@ namespace plumbmark::cli {
 /// "looked for in FOLDER; fetch it with platform/linux/fetch-network.sh".
 [[nodiscard]] std::string whereNetworkIsLookedFor();
 
+/// Whether the terminal's locale is UTF-8, by the first set of LC_ALL, LC_CTYPE and LANG (POSIX's own order).
+[[nodiscard]] bool terminalShowsUnicode();
+
 } // namespace plumbmark::cli

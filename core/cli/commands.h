@@ -62,8 +62,8 @@ class Outputs {
     std::string heading_;
 };
 
-/// The pose network, or nothing with a sentence on `err` that says what is missing.
-base::Result<analysis::NetworkBytes> fetchNetwork(const Services& services, Streams streams);
+/// The pose network, or nothing: the analysis then warns in its answer and goes on without.
+base::Result<analysis::NetworkBytes> fetchNetwork(const Services& services);
 
 /// A progress line on a terminal; silent elsewhere. Clears the line when it goes.
 class ProgressLine {

@@ -222,7 +222,7 @@ base::Result<int> runLessonAdd(const Arguments& args, const Services& services, 
     if (!outputs) {
         return outputs.error();
     }
-    const auto network = fetchNetwork(services, streams);
+    const auto network = fetchNetwork(services);
     if (!network) {
         return network.error();
     }

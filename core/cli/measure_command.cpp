@@ -141,17 +141,11 @@ base::Result<void> Outputs::write(video::Clip& clip, const analysis::Outcome& ou
     return {};
 }
 
-base::Result<analysis::NetworkBytes> fetchNetwork(const Services& services, Streams streams) {
+base::Result<analysis::NetworkBytes> fetchNetwork(const Services& services) {
     if (!services.poseNetwork) {
         return analysis::NetworkBytes{};
     }
-    auto network = services.poseNetwork();
-    if (network && *network == nullptr) {
-        streams.err << "plumbmark: Note: the pose network is not there"
-                    << (services.whereNetwork.empty() ? "" : " (" + services.whereNetwork + ")")
-                    << ", so only hand marks and what moves in the picture are used.\n";
-    }
-    return network;
+    return services.poseNetwork();
 }
 
 base::Result<int> runMeasure(const Arguments& args, const Services& services, Streams streams) {
@@ -171,7 +165,7 @@ base::Result<int> runMeasure(const Arguments& args, const Services& services, St
     if (!outputs) {
         return outputs.error();
     }
-    const auto network = fetchNetwork(services, streams);
+    const auto network = fetchNetwork(services);
     if (!network) {
         return network.error();
     }

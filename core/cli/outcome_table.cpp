@@ -92,7 +92,7 @@ void printOutcome(std::ostream& out, const analysis::Outcome& outcome, bool unic
         const std::string value =
             row->value ? exporting::valueText(row->measurement, *row->value, stature, writing) : "";
         const std::string range =
-            row->value ? exporting::rangeText(row->goodLow, row->goodHigh, row->value->unit, stature, writing)
+            row->value ? exporting::rangeText(row->goodLow, row->goodHigh, *row->value, stature, writing)
                        : "";
         std::string line = "  " + std::string(sign(row->state, unicode)) + " " +
                            padded(std::string(exporting::stateWord(row->state)), 12) +

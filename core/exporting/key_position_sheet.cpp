@@ -306,7 +306,7 @@ class Layout {
         if (c.value) {
             value = valueText(c.measurement, *c.value, outcome_.context.statureMetres);
             const std::string range =
-                rangeText(c.goodLow, c.goodHigh, c.value->unit, outcome_.context.statureMetres);
+                rangeText(c.goodLow, c.goodHigh, *c.value, outcome_.context.statureMetres);
             if (!range.empty()) {
                 value += "  (good: " + range + ")";
             }
@@ -530,7 +530,25 @@ class Layout {
         words += " Posture read from pictures is no diagnosis: with pain, numbness or weakness stop, and see "
                  "a physician "
                  "or licensed physiotherapist.";
-        return text(x, y, width, words, styled(s_.small - 0.4, Weight::regular, kQuiet), draw);
+        const double legend = signLegend(x, y, draw);
+        return legend +
+               text(x, y + legend, width, words, styled(s_.small - 0.4, Weight::regular, kQuiet), draw);
+    }
+
+    /// The signs with their words; answers with the row's height.
+    double signLegend(double x, double y, bool draw) {
+        const TextStyle style = styled(s_.small, Weight::regular, kText);
+        const double height = painter_.textHeight("X", style, 100.0);
+        const double sign = s_.sign * 0.8;
+        for (const auto state : {coaching::State::good, coaching::State::watch, coaching::State::work,
+                                 coaching::State::unknown}) {
+            if (draw) {
+                page_.items.emplace_back(Shape{signOf(state), {x + sign / 2, y + height / 2}, sign});
+                text(x + sign + 0.8, y, 20.0, std::string(stateWord(state)), style);
+            }
+            x += sign + 0.8 + 2.1 * static_cast<double>(stateWord(state).size()) * s_.small / 7.2;
+        }
+        return height + 0.8;
     }
 
     const analysis::Outcome& outcome_;

@@ -20,11 +20,15 @@ constexpr std::array kMeasurements{
     MeasurementWords{"stance_width_ratio", "Stance width / shoulders", "", ""},
     MeasurementWords{"ball_position", "Ball position", "", ""},
     MeasurementWords{"foot_flare", "Foot flare", "out", "in"},
-    MeasurementWords{"lead_foot_flare", "Lead foot flare", "out", "in"},
-    MeasurementWords{"trail_foot_flare", "Trail foot flare", "out", "in"},
+    MeasurementWords{"foot_flare_lead", "Lead foot flare", "out", "in"},
+    MeasurementWords{"foot_flare_trail", "Trail foot flare", "out", "in"},
     MeasurementWords{"spine_tilt", "Spine tilt", "from target", "to target"},
     MeasurementWords{"spine_tilt_change", "Tilt since address", "more", "less"},
     MeasurementWords{"head_to_trail_ankle", "Head to trail ankle", "inside", "outside"},
+    MeasurementWords{"head_to_trail_ankle_nose", "Nose to trail ankle", "inside", "outside"},
+    MeasurementWords{"head_to_trail_ankle_edge", "Head's trail edge to trail ankle", "inside", "outside"},
+    MeasurementWords{"head_to_trail_ankle_worst", "Head to trail ankle, least going back", "inside",
+                     "outside"},
     MeasurementWords{"head_travel", "Head travel", "to target", "from target"},
     MeasurementWords{"head_rise", "Head rise", "up", "down"},
     MeasurementWords{"pelvis_shift", "Pelvis shift", "to target", "from target"},
@@ -33,6 +37,7 @@ constexpr std::array kMeasurements{
     MeasurementWords{"start_down_lead", "Pelvis starts before top", "", ""},
     MeasurementWords{"lead_line_tilt", "Lead-side line", "from target", "to target"},
     MeasurementWords{"lead_hip_offset", "Lead hip off the line", "to target", "from target"},
+    MeasurementWords{"lead_hip_over_ankle", "Lead hip from over its ankle", "to target", "from target"},
     MeasurementWords{"pelvis_turn", "Pelvis turn", "open", "turned away"},
     MeasurementWords{"shoulder_turn", "Shoulder turn", "open", "turned away"},
     MeasurementWords{"chest_turn", "Chest turn", "open", "turned away"},
@@ -84,7 +89,7 @@ Shown shownUnit(base::Unit unit, const std::optional<double>& statureMetres, Wri
     case base::Unit::stance_widths:
         return {1.0, " stance widths"};
     case base::Unit::hip_joint_distances:
-        return {1.0, " hip widths"};
+        return {1.0, " hip-joint distances"};
     case base::Unit::pixels:
         return {1.0, " px"};
     case base::Unit::metres:
@@ -249,18 +254,25 @@ std::string valueText(std::string_view measurement, const base::Measured& value,
            fixed(sigma, decimals, writing) + shown.after + side;
 }
 
-std::string rangeText(std::optional<double> low, std::optional<double> high, base::Unit unit,
+std::string rangeText(std::optional<double> low, std::optional<double> high, const base::Measured& value,
                       const std::optional<double>& statureMetres, Writing writing) {
-    const Shown shown = shownUnit(unit, statureMetres, writing);
+    if (!std::isfinite(value.sigma) || value.sigma <= 0.0) {
+        return "";
+    }
+    const Shown shown = shownUnit(value.unit, statureMetres, writing);
+    const double sigma = value.sigma * shown.factor;
+    // One digit finer than a small sigma, so that an edge of 0.45 stays one; no digits where sigma is a whole
+    // number.
+    const int decimals = std::min(4, decimalsFor(sigma) + (sigma < 1.0 ? 1 : 0));
     const auto edge = [&](double v) {
-        const double number = v * shown.factor;
-        for (int decimals = 0; decimals < 3; ++decimals) {
-            const double scale = std::pow(10.0, decimals);
-            if (std::abs(std::round(number * scale) / scale - number) < 1e-9) {
-                return fixed(number, decimals, writing);
+        std::string text = fixed(v * shown.factor, decimals, writing);
+        if (text.find('.') != std::string::npos) {
+            text.erase(text.find_last_not_of('0') + 1);
+            if (text.back() == '.') {
+                text.pop_back();
             }
         }
-        return fixed(number, std::abs(number) >= 10.0 ? 0 : 2, writing);
+        return text;
     };
     if (low && high) {
         return edge(*low) + " to " + edge(*high) + shown.after;

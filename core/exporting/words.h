@@ -37,10 +37,11 @@ struct Writing {
 /// a word say it instead of a minus: "6 ± 1° forward".
 [[nodiscard]] std::string valueText(std::string_view measurement, const base::Measured& value,
                                     const std::optional<double>& statureMetres, Writing writing = {});
-/// A range edge without sigma, in the same unit as valueText: "2 to 10°", "up to 0.45 hip-joint distances".
-/// Empty when both edges are open.
-[[nodiscard]] std::string rangeText(std::optional<double> low, std::optional<double> high, base::Unit unit,
-                                    const std::optional<double>& statureMetres, Writing writing = {});
+/// The range that a value is judged by, in the unit of valueText and with digits that suit its sigma: "2 to
+/// 10°", "up to 0.45 hip-joint distances". Empty when both edges are open.
+[[nodiscard]] std::string rangeText(std::optional<double> low, std::optional<double> high,
+                                    const base::Measured& value, const std::optional<double>& statureMetres,
+                                    Writing writing = {});
 /// Seconds with three decimals: "0.842 s".
 [[nodiscard]] std::string secondsText(base::Seconds time);
 

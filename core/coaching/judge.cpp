@@ -176,7 +176,7 @@ std::vector<CheckpointResult> judge(const Playbook& playbook,
         result.goodLow = range->goodLow;
         result.goodHigh = range->goodHigh;
         if (!m->value) {
-            result.help = m->reason.empty() ? row.whenUnknown : m->reason + " " + row.whenUnknown;
+            result.help = m->reason.empty() ? row.whenUnknown : m->reason;
             continue;
         }
         result.value = m->value;

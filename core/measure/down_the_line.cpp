@@ -65,7 +65,8 @@ std::optional<double> across(Probe& p, MomentId m) {
 }
 
 /// Hands starting down against their way back at the same height, + outward (toward the ball).
-std::optional<double> handPath(Probe& p, MomentId m) {
+std::optional<double> handPath(Probe& p, MomentId) {
+    const auto m = MomentId::lead_arm_level_down;
     const auto& input = p.input();
     const auto down = p.tryAt(Landmark::grip, m);
     const auto* address = marks::find(input.moments, MomentId::address);
@@ -161,7 +162,7 @@ Definitions downTheLineDefinitions() {
          2.0,
          20.0,
          "The shaft at the top is not seen well enough; mark butt and club head by hand."},
-        {"hand_path", line, statures, 1, {MomentId::lead_arm_level_down}, handPath, 0.003},
+        {"hand_path", line, statures, 1, {}, handPath, 0.003},
         {"aim_feet",
          line,
          deg,

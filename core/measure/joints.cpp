@@ -29,7 +29,9 @@ std::optional<double> flex(Probe& p, MomentId m, Landmark near, Landmark joint, 
                       " falls together with its neighbour in the picture; check the marks.");
     }
     const double angle = 180.0 - includedAngle(*a, *b, *c);
-    return angle + p.ownNoise(50, 3.0 + foreshortening * angle);
+    // A limb that leans out of the picture's plane hides part of its bend: more from the front, where arms point at
+    // the camera, than down the line, where a knee bends in the picture's plane.
+    return angle + p.ownNoise(50, (p.faceOn() ? 7.0 : 3.0) + foreshortening * angle);
 }
 
 std::optional<double> kneeFromTheFront(Probe& p, MomentId) {

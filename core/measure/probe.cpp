@@ -131,6 +131,9 @@ Depth faceOnDepth(Landmark l, std::optional<MomentId> moment) {
     case Group::ankle:
         return {0.0, 0.01};
     case Group::foot:
+        if (moment == MomentId::finish && (l == Landmark::trail_heel || l == Landmark::trail_toe)) {
+            return {l == Landmark::trail_toe ? 0.08 : 0.05, 0.03}; // on its toes the heel stands over them
+        }
         return {l == Landmark::lead_toe || l == Landmark::trail_toe ? 0.11 : -0.03, 0.02};
     case Group::front:
         return {l == Landmark::sternum ? 0.16 : 0.02, 0.05};

@@ -33,8 +33,10 @@ const std::vector<marks::MomentId>& everyMoment() {
 const Definitions& allDefinitions() {
     static const Definitions all = [] {
         Definitions list;
-        for (const auto& theme : {stanceDefinitions(), trunkDefinitions(), headDefinitions(),
-                                  shiftDefinitions(), leadSideDefinitions(), tempoDefinitions()}) {
+        for (const auto& theme :
+             {stanceDefinitions(), trunkDefinitions(), headDefinitions(), shiftDefinitions(),
+              leadSideDefinitions(), turnDefinitions(), shaftLeanDefinitions(), wristSetDefinitions(),
+              jointDefinitions(), finishDefinitions(), tempoDefinitions(), downTheLineDefinitions()}) {
             list.insert(list.end(), theme.begin(), theme.end());
         }
         return list;

@@ -62,7 +62,9 @@ std::optional<double> setAt(Probe& p, MomentId m, bool corrected) {
     if (!elbow || !wrist || !shaft) {
         return std::nullopt;
     }
-    return lag(*wrist - *elbow, shaft->direction, stretchOf(p, corrected));
+    // The club does not lie in line with the forearm out of the plane either (raised or lowered handle).
+    return lag(*wrist - *elbow, shaft->direction, stretchOf(p, corrected)) +
+           p.ownNoise(12 + static_cast<int>(m), corrected ? 4.0 : 2.0);
 }
 
 std::optional<double> setAtTime(Probe& p, base::Seconds t, bool corrected) {
@@ -231,7 +233,7 @@ Definitions wristSetDefinitions() {
          0.002,
          0.25,
          "The wrist set stays near its greatest value for long, so its peak has no sharp time."},
-        {"wrist_set_kept",
+        {"wrist_set_kept_corrected",
          faceOn,
          base::Unit::ratio,
          1,
@@ -240,7 +242,7 @@ Definitions wristSetDefinitions() {
          0.02,
          0.3,
          unsure},
-        {"wrist_set_kept_picture",
+        {"wrist_set_kept",
          faceOn,
          base::Unit::ratio,
          1,

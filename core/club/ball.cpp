@@ -15,8 +15,9 @@ namespace {
 /// A ball is at least 42.67 mm across (R&A/USGA Equipment Rules); statures run about 1.45-2.0 m.
 constexpr double kRadiusPerStature = 0.02134 / 1.72;
 constexpr std::size_t kMostSpots = 48;
+constexpr std::size_t kSpotsAtFirst = 22, kSpotsPerLook = 2; ///< room is left for what comes later
 constexpr double kLookSeconds = 0.12; ///< shown time between two searches for new spots
-constexpr int kMostLooks = 14;
+constexpr std::size_t kMostLooks = 14;
 
 struct DiscAndRing {
     double disc = 0, ring = 0;
@@ -100,7 +101,7 @@ struct BallWatch::State {
     BallEvidence evidence;
     std::vector<std::vector<float>> patches; ///< what each spot showed when found
     std::vector<int> halves;
-    int looks = 0;
+    std::size_t looks = 0;
     double nextLook = 0.0;
 
     /// Small bright discs of about a ball's size on the ground.
@@ -157,7 +158,7 @@ struct BallWatch::State {
         }
         std::sort(peaks.begin(), peaks.end(), [](const Peak& a, const Peak& b) { return a.value > b.value; });
         for (const Peak& p : peaks) {
-            if (evidence.spots.size() >= kMostSpots) {
+            if (evidence.spots.size() >= std::min(kMostSpots, kSpotsAtFirst + kSpotsPerLook * looks)) {
                 break;
             }
             // Sub-pixel by parabolas.
@@ -166,8 +167,9 @@ struct BallWatch::State {
             const double fy = parabola(blob.at<float>(p.y - 1, p.x), p.value, blob.at<float>(p.y + 1, p.x));
             const base::Vec2 here{box.x + p.x + 0.5 + std::clamp(fx, -0.5, 0.5), box.y + p.y + 0.5 + std::clamp(fy, -0.5, 0.5)};
             const base::Vec2 at = ground.toReference(0, here);
+            // Known, unless it looks otherwise by now: a ball first seen half hidden by the club head.
             const bool known = std::any_of(evidence.spots.begin(), evidence.spots.end(), [&](const BallSpot& o) {
-                return base::length(o.centre - at) < 1.5 * radius;
+                return base::length(o.centre - at) < 1.5 * radius && (o.likeness.empty() || o.likeness.back() >= 60);
             });
             if (known) {
                 continue;
@@ -210,7 +212,7 @@ void BallWatch::push(const video::Frame& frame, const std::optional<Feet>& feet,
         s.look(frame, *feet, ground);
         ++s.looks;
         // Close looks first, then rarer ones: a ball may be put down while the camera runs.
-        s.nextLook = frame.time().value() + kLookSeconds * (1.0 + 0.5 * s.looks);
+        s.nextLook = frame.time().value() + kLookSeconds * (1.0 + 0.5 * static_cast<double>(s.looks));
     }
     const auto luma = frame.luma();
     for (std::size_t k = 0; k < s.evidence.spots.size(); ++k) {

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <numbers>
 
 #include "club/detail/angle_path.h"
@@ -84,14 +85,80 @@ std::optional<ToldDirection> directionTold(const Told& t, const Evidence& e) {
     return ToldDirection{angleOf(d), sigma / base::length(d) / kDegree, *from, t.butt.has_value()};
 }
 
-std::array<float, Evidence::kBins> gainOf(const Evidence& e, const Told* told) {
+/// What each direction answers wherever the hands are: nets, fences, posts. 0..1 per bin.
+using Clutter = std::array<float, Evidence::kBins>;
+
+/// A percentile over the places the hands visit (not over time: a long address is one place), so that
+/// the shaft, which keeps changing its direction from place to place, does not count as clutter of its own.
+Clutter clutterOf(std::span<const Evidence> evidence, marks::View view) {
+    // Down-the-line the shaft stays near one plane, seen as one direction, for most of the swing: there only what
+    // answers nearly everywhere is clutter.
+    const double share = view == marks::View::downTheLine ? 0.2 : 0.6;
+    struct Place {
+        int frames = 0;
+        std::array<float, Evidence::kBins> sum{};
+    };
+    std::map<std::pair<int, int>, Place> places;
+    for (const auto& e : evidence) {
+        if (!e.hands) {
+            continue;
+        }
+        const double cell = 0.12 * e.hands->staturePixels;
+        Place& p = places[{static_cast<int>(std::floor(e.hands->grip.x / cell)),
+                           static_cast<int>(std::floor(e.hands->grip.y / cell))}];
+        ++p.frames;
+        for (int b = 0; b < Evidence::kBins; ++b) {
+            p.sum[b] += static_cast<float>(e.score[b]) / 255.0F;
+        }
+    }
+    Clutter clutter{};
+    if (places.size() < 6) {
+        return clutter; // hands that hardly move show nothing about what stands still
+    }
+    std::vector<float> values;
+    Clutter raw{};
+    for (int b = 0; b < Evidence::kBins; ++b) {
+        values.clear();
+        for (const auto& [where, p] : places) {
+            values.push_back(p.sum[b] / static_cast<float>(p.frames));
+        }
+        const auto at = values.begin() + static_cast<std::ptrdiff_t>(static_cast<double>(values.size()) * share);
+        std::nth_element(values.begin(), at, values.end());
+        raw[b] = *at;
+    }
+    for (int b = 0; b < Evidence::kBins; ++b) {
+        for (int d = -1; d <= 1; ++d) {
+            clutter[b] = std::max(clutter[b], raw[(b + d + Evidence::kBins) % Evidence::kBins]);
+        }
+    }
+    return clutter;
+}
+
+int binOf(double angle) {
+    return static_cast<int>(std::floor(wrap180(angle) + 180.0 + 0.5)) % Evidence::kBins;
+}
+
+float net(const LineCandidate& l, const Clutter& clutter) {
+    return std::max(0.0F, l.score - clutter[binOf(l.angleDegrees)]);
+}
+
+std::array<float, Evidence::kBins> gainOf(const Evidence& e, const Told* told, const Clutter& clutter) {
     std::array<float, Evidence::kBins> gain{};
     if (e.hands) {
         std::array<std::uint8_t, Evidence::kBins> sorted = e.score;
         std::nth_element(sorted.begin(), sorted.begin() + Evidence::kBins / 2, sorted.end());
         const int middle = sorted[Evidence::kBins / 2];
         for (int b = 0; b < Evidence::kBins; ++b) {
-            gain[b] = static_cast<float>(std::max(0, e.score[b] - middle)) / 255.0F;
+            gain[b] = 0.5F * std::max(0.0F, static_cast<float>(std::max(0, e.score[b] - middle)) / 255.0F - clutter[b]);
+        }
+        // A line that proved straight and carried all along counts in full, at its own angle.
+        for (const auto& l : e.lines) {
+            const int at = binOf(l.angleDegrees);
+            const float worth = net(l, clutter);
+            for (int d = -2; d <= 2; ++d) {
+                float& g = gain[((at + d) % Evidence::kBins + Evidence::kBins) % Evidence::kBins];
+                g = std::max(g, worth * (1.0F - 0.2F * static_cast<float>(std::abs(d))));
+            }
         }
     }
     if (told != nullptr) {
@@ -120,7 +187,7 @@ double frameStep(std::span<const Evidence> evidence, double realPerShown) {
 
 /// One frame's sample from its own evidence near the path, or nothing.
 std::optional<ShaftSample> sampleOf(const Evidence& e, double pathAngle, double pathSpeed, double binDegrees,
-                                    double step) {
+                                    double step, const Clutter& clutter) {
     if (!e.hands) {
         return std::nullopt;
     }
@@ -132,7 +199,7 @@ std::optional<ShaftSample> sampleOf(const Evidence& e, double pathAngle, double 
         if (off > tolerance) {
             continue;
         }
-        const double worth = l.score * (1.0 - 0.5 * off / tolerance);
+        const double worth = net(l, clutter) * (1.0 - 0.5 * off / tolerance);
         if (worth > bestWorth) {
             bestWorth = worth;
             best = &l;
@@ -141,7 +208,7 @@ std::optional<ShaftSample> sampleOf(const Evidence& e, double pathAngle, double 
     std::array<std::uint8_t, Evidence::kBins> sorted = e.score;
     std::nth_element(sorted.begin(), sorted.begin() + Evidence::kBins / 2, sorted.end());
     const float middle = static_cast<float>(sorted[Evidence::kBins / 2]) / 255.0F;
-    if (best == nullptr || best->score < 0.10F || best->score < middle + 0.07F) {
+    if (best == nullptr || net(*best, clutter) < 0.10F || best->score < middle + 0.07F) {
         return std::nullopt;
     }
     ShaftSample s;
@@ -173,6 +240,18 @@ void bridge(ShaftTrack& track, std::span<const Evidence> evidence, const std::ve
         const ShaftSample& a = *track[gap - 1];
         const ShaftSample& b = *track[i];
         const double span = real[i] - real[gap - 1];
+        // The turning speed over the gap must be one that the shaft had beside it.
+        const double across = std::abs(b.angleDegrees - a.angleDegrees) / span;
+        double beside = 0.0;
+        if (gap >= 2 && track[gap - 2]) {
+            beside = std::abs(a.angleDegrees - track[gap - 2]->angleDegrees) / (real[gap - 1] - real[gap - 2]);
+        }
+        if (i + 1 < n && track[i + 1]) {
+            beside = std::max(beside, std::abs(track[i + 1]->angleDegrees - b.angleDegrees) / (real[i + 1] - real[i]));
+        }
+        if (across > 1.4 * beside + 200.0) {
+            continue;
+        }
         if (span > kBridgeSeconds + 1e-9 && i - gap > 1) {
             continue;
         }
@@ -232,6 +311,100 @@ void dropStrays(ShaftTrack& track, const std::vector<double>& real) {
         if (stray[i]) {
             track[i].reset();
         }
+    }
+}
+
+/// Several directions that answer as well as the chosen one: clothes, other clubs, posts. Such a frame counts
+/// only where clear frames on both sides say the same.
+bool ambiguous(const Evidence& e, const ShaftSample& s, const Clutter& clutter) {
+    float chosen = 0.0F;
+    for (const auto& l : e.lines) {
+        if (std::abs(wrap180(l.angleDegrees - s.angleDegrees)) < 2.0) {
+            chosen = std::max(chosen, net(l, clutter));
+        }
+    }
+    int rivals = 0;
+    for (const auto& l : e.lines) {
+        rivals += std::abs(wrap180(l.angleDegrees - s.angleDegrees)) > 6.0 && net(l, clutter) > 0.75F * chosen ? 1 : 0;
+    }
+    return rivals >= 2;
+}
+
+void dropAmbiguous(ShaftTrack& track, std::span<const Evidence> evidence, const std::vector<double>& real,
+                   const Clutter& clutter) {
+    const auto n = static_cast<int>(track.size());
+    std::vector<char> unclear(track.size(), 0);
+    for (int i = 0; i < n; ++i) {
+        unclear[i] = track[i] && track[i]->origin != base::Origin::hand && ambiguous(evidence[i], *track[i], clutter) ? 1 : 0;
+    }
+    for (int i = 0; i < n; ++i) {
+        if (unclear[i] == 0) {
+            continue;
+        }
+        const auto clear = [&](int step) {
+            for (int k = i + step; k >= 0 && k < n && std::abs(real[k] - real[i]) < 0.04; k += step) {
+                if (track[k] && unclear[k] == 0) {
+                    return k;
+                }
+            }
+            return -1;
+        };
+        const int a = clear(-1);
+        const int b = clear(1);
+        bool keep = false;
+        if (a >= 0 && b >= 0) {
+            const double span = real[b] - real[a];
+            const double t = (real[i] - real[a]) / span;
+            const double expected = track[a]->angleDegrees + t * (track[b]->angleDegrees - track[a]->angleDegrees);
+            keep = std::abs(track[i]->angleDegrees - expected) <
+                   1.5 + 0.5 * 20000.0 * t * (1 - t) * span * span + 2.0 * track[i]->sigmaDegrees;
+        }
+        unclear[i] = keep ? 1 : 2;
+    }
+    for (int i = 0; i < n; ++i) {
+        if (unclear[i] == 2) {
+            track[i].reset();
+        }
+    }
+}
+
+/// A shaft shows in one smooth motion. Shreds of one or two frames that join nothing are other lines.
+void dropShreds(ShaftTrack& track, const std::vector<double>& real) {
+    const auto n = static_cast<int>(track.size());
+    const double usual = n > 1 ? (real.back() - real.front()) / (n - 1) : 0.0; // seconds a frame
+    int i = 0;
+    while (i < n) {
+        if (!track[i]) {
+            ++i;
+            continue;
+        }
+        int last = i;
+        int count = 1;
+        double speed = 0.0;
+        bool moving = false;
+        bool byHand = track[i]->origin == base::Origin::hand;
+        int k = i + 1;
+        for (; k < n && real[k] - real[last] < std::max(0.03, 2.1 * usual); ++k) {
+            if (!track[k]) {
+                continue;
+            }
+            const double dt = real[k] - real[last];
+            const double now = (track[k]->angleDegrees - track[last]->angleDegrees) / dt;
+            if (std::abs(now) > 3600.0 || (moving && std::abs(now - speed) > 40000.0 * dt + 300.0)) {
+                break;
+            }
+            speed = now;
+            moving = true;
+            last = k;
+            ++count;
+            byHand = byHand || track[k]->origin == base::Origin::hand;
+        }
+        if (count < 3 && !byHand) {
+            for (int j = i; j <= last; ++j) {
+                track[j].reset();
+            }
+        }
+        i = last + 1;
     }
 }
 
@@ -306,16 +479,17 @@ void countTurnsFromBelow(ShaftTrack& track) {
     }
 }
 
-ShaftTrack fitRange(std::span<const Evidence> evidence, const FitContext& context, const std::vector<Told>& told) {
+ShaftTrack fitRange(std::span<const Evidence> evidence, const FitContext& context, const std::vector<Told>& told,
+                    const Clutter& clutter) {
     const double realPerShown = context.timeScale.realPerShown > 0 ? context.timeScale.realPerShown : 1.0;
     std::vector<detail::PathFrame> frames(evidence.size());
     std::vector<double> real(evidence.size());
     for (std::size_t i = 0; i < evidence.size(); ++i) {
         real[i] = evidence[i].time.value() * realPerShown;
         frames[i].realSeconds = real[i];
-        frames[i].gain = gainOf(evidence[i], toldIn(told, evidence[i].frame));
+        frames[i].gain = gainOf(evidence[i], toldIn(told, evidence[i].frame), clutter);
     }
-    const detail::Path path = detail::bestPath(frames);
+    const detail::Path path = detail::bestPath(frames, context.shot.view == marks::View::downTheLine ? 1.2 : 3.0);
     const double step = frameStep(evidence, realPerShown);
     ShaftTrack track(evidence.size());
     for (std::size_t i = 0; i < evidence.size(); ++i) {
@@ -336,7 +510,7 @@ ShaftTrack fitRange(std::span<const Evidence> evidence, const FitContext& contex
                 continue;
             }
         }
-        track[i] = sampleOf(e, path.angle[i], path.degreesPerSecond[i], path.binDegrees, step);
+        track[i] = sampleOf(e, path.angle[i], path.degreesPerSecond[i], path.binDegrees, step, clutter);
         if (track[i] && t != nullptr) {
             track[i]->butt = t->butt;
             if (t->headHidden) {
@@ -344,7 +518,9 @@ ShaftTrack fitRange(std::span<const Evidence> evidence, const FitContext& contex
             }
         }
     }
+    dropAmbiguous(track, evidence, real, clutter);
     dropStrays(track, real);
+    dropShreds(track, real);
     bridge(track, evidence, real);
     widen(track, real, evidence, context);
     return track;
@@ -354,7 +530,7 @@ ShaftTrack fitRange(std::span<const Evidence> evidence, const FitContext& contex
 
 ShaftTrack fitShaft(std::span<const Evidence> evidence, const FitContext& context,
                     std::span<const marks::HandMark> handMarks) {
-    ShaftTrack track = fitRange(evidence, context, toldByHand(handMarks));
+    ShaftTrack track = fitRange(evidence, context, toldByHand(handMarks), clutterOf(evidence, context.shot.view));
     countTurnsFromBelow(track);
     return track;
 }
@@ -368,6 +544,7 @@ ShaftTrack applyHandMarks(const ShaftTrack& before, std::span<const Evidence> ev
     constexpr double kNear = 0.30; ///< real seconds around a marked frame that are fitted again
     const double step = frameStep(evidence, context.timeScale.realPerShown > 0 ? context.timeScale.realPerShown : 1.0);
     const int reach = std::max(2, static_cast<int>(std::lround(kNear / step)));
+    const Clutter clutter = clutterOf(evidence, context.shot.view);
     ShaftTrack after = before;
     std::vector<int> frames;
     for (const Told& t : told) {
@@ -383,7 +560,7 @@ ShaftTrack applyHandMarks(const ShaftTrack& before, std::span<const Evidence> ev
         }
         const int from = std::max(0, frames[i] - reach), to = std::min(static_cast<int>(evidence.size()), frames[j] + reach + 1);
         const auto part = evidence.subspan(static_cast<std::size_t>(from), static_cast<std::size_t>(to - from));
-        ShaftTrack fitted = fitRange(part, context, told);
+        ShaftTrack fitted = fitRange(part, context, told, clutter);
         // Same count of full turns as before: most frames of the stretch still show the same line.
         double turns = 0.0;
         int votes = 0;

@@ -25,7 +25,8 @@ constexpr int kSideLines = 31;
 constexpr double kBehindFrom = 0.16, kBehindTo = 0.42; ///< past the butt: a club does not go on there
 constexpr double kForbidDegrees = 22.0;
 constexpr int kKeepLines = 8;
-constexpr std::uint8_t kCap = 18;
+/// Grey levels beyond which contrast adds nothing: how much of the length answers counts, not how brightly.
+constexpr std::uint8_t kCap = 9;
 constexpr std::uint8_t kFloor = 2;
 
 struct Plane {
@@ -203,7 +204,7 @@ struct ShaftSearch::State {
         }
         const double noise = makeMaps(now.plane, past == nullptr ? nullptr : &past->plane,
                                       future == nullptr ? nullptr : &future->plane, cx, cy);
-        const auto tau = static_cast<std::int16_t>(std::clamp(std::lround(1.0 + 1.5 * noise), 3L, 10L));
+        const auto tau = static_cast<std::int16_t>(std::clamp(std::lround(1.0 + 1.5 * noise), 2L, 6L));
 
         std::array<bool, Evidence::kBins> forbidden{};
         for (const auto& elbow : {hands.leadElbow, hands.trailElbow}) {
@@ -212,7 +213,8 @@ struct ShaftSearch::State {
             }
             const double away = angleOf(*elbow - hands.grip);
             for (int b = 0; b < Evidence::kBins; ++b) {
-                forbidden[b] = forbidden[b] || std::abs(wrap180(b - 180 - away)) < kForbidDegrees;
+                // Three degrees more: the flank of a line inside is no line outside.
+                forbidden[b] = forbidden[b] || std::abs(wrap180(b - 180 - away)) < kForbidDegrees + 3.0;
             }
         }
         const double full = kRadial * 0.5 * kCap; // a line that answers at half the cap all along
@@ -244,10 +246,11 @@ struct ShaftSearch::State {
             e.reach[b] = static_cast<std::uint8_t>(
                 std::lround((kNearest + (sums.reach[at] - 1) * kRadialStep) / 0.005));
         }
-        refine(e, now, past, future);
+        refine(e, now, past, future, forbidden);
     }
 
-    void refine(Evidence& e, const Item& now, const Item* past, const Item* future) const {
+    void refine(Evidence& e, const Item& now, const Item* past, const Item* future,
+                const std::array<bool, Evidence::kBins>& forbidden) const {
         // Peaks, strongest first, at least five degrees apart.
         std::array<bool, Evidence::kBins> taken{};
         const Hands& hands = *now.hands;
@@ -271,8 +274,9 @@ struct ShaftSearch::State {
             auto line = detail::fitLine(now.frame.luma(), past == nullptr ? video::PlaneView{} : past->frame.luma(),
                                         future == nullptr ? video::PlaneView{} : future->frame.luma(), guess,
                                         hands.staturePixels);
-            if (line) {
-                line->score = e.score[at] / 255.0F;
+            const int bin = line ? static_cast<int>(std::floor(line->angleDegrees)) + 180 : 0;
+            if (line && !forbidden[std::clamp(bin, 0, Evidence::kBins - 1)]) {
+                line->score *= e.score[at] / 255.0F;
                 e.lines.push_back(*line);
             }
         }

@@ -32,7 +32,7 @@ void keepBetter(float* __restrict best, std::int8_t* __restrict who, const float
 
 } // namespace
 
-Path bestPath(std::span<const PathFrame> frames) {
+Path bestPath(std::span<const PathFrame> frames, double jumpCost) {
     Path path;
     const auto count = static_cast<int>(frames.size());
     path.angle.resize(frames.size());
@@ -59,7 +59,7 @@ Path bestPath(std::span<const PathFrame> frames) {
     const int fastest = std::clamp(static_cast<int>(std::lround(kFastest * nodeStep / width)), 3, bins / 2 - 1);
     const int speeds = 2 * fastest + 1;
     const double usual = 1.0 + kUsualAcceleration * nodeStep * nodeStep / width;
-    const int change = std::min(fastest, static_cast<int>(std::ceil(3.0 * usual)) + 1);
+    const int change = std::min({fastest, 126, static_cast<int>(std::ceil(3.0 * usual)) + 1});
     path.binDegrees = width;
 
     const int nodes = (count + group - 1) / group;
@@ -69,6 +69,8 @@ Path bestPath(std::span<const PathFrame> frames) {
     std::vector<float> before(states);
     std::vector<float> merged(states);
     std::vector<std::vector<std::int8_t>> from(nodes); // change of step that led here
+    std::vector<std::size_t> peak(nodes, 0);           // best state of the node before: where a jump starts
+    constexpr std::int8_t kJump = 127;
     std::vector<float> gain(static_cast<std::size_t>(group) * bins);
     std::vector<float> costs(2 * change + 1);
     for (int a = -change; a <= change; ++a) {
@@ -85,7 +87,7 @@ Path bestPath(std::span<const PathFrame> frames) {
                 for (int k = 1; k < width; ++k) {
                     most = std::max(most, frames[f].gain[b * width + k]);
                 }
-                g[b] = most;
+                g[b] = most / static_cast<float>(group); // costs are per node
             }
         }
         before.swap(now);
@@ -94,6 +96,8 @@ Path bestPath(std::span<const PathFrame> frames) {
         } else {
             from[node].assign(states, 0);
             std::fill(merged.begin(), merged.end(), kNever);
+            peak[node] = static_cast<std::size_t>(std::max_element(before.begin(), before.end()) - before.begin());
+            const float jumped = before[peak[node]] - static_cast<float>(jumpCost);
             for (int v = 0; v < speeds; ++v) {
                 float* best = merged.data() + static_cast<std::size_t>(v) * bins;
                 std::int8_t* who = from[node].data() + static_cast<std::size_t>(v) * bins;
@@ -104,6 +108,13 @@ Path bestPath(std::span<const PathFrame> frames) {
                     }
                     keepBetter(best, who, before.data() + static_cast<std::size_t>(u) * bins, costs[a + change],
                                static_cast<std::int8_t>(a), bins);
+                }
+                if (v == fastest) { // a jump lands at rest
+                    for (int b = 0; b < bins; ++b) {
+                        const bool better = jumped > best[b];
+                        best[b] = better ? jumped : best[b];
+                        who[b] = better ? kJump : who[b];
+                    }
                 }
             }
             for (int v = 0; v < speeds; ++v) {
@@ -151,7 +162,15 @@ Path bestPath(std::span<const PathFrame> frames) {
         const int wrapped = (previous % bins + bins) % bins;
         const int a = from[node][static_cast<std::size_t>(v) * bins + wrapped];
         unwrapped = previous;
-        v -= a;
+        if (a == kJump) {
+            const int start = static_cast<int>(peak[node] % bins);
+            int shorter = ((start - wrapped) % bins + bins) % bins;
+            shorter = shorter > bins / 2 ? shorter - bins : shorter;
+            unwrapped += shorter;
+            v = static_cast<int>(peak[node] / bins);
+        } else {
+            v -= a;
+        }
     }
     for (int f = 0; f < count; ++f) {
         const int node = f / group;

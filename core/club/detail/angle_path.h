@@ -24,6 +24,6 @@ struct Path {
     std::vector<double> degreesPerSecond; ///< real time
     double binDegrees = 1.0;
 };
-[[nodiscard]] Path bestPath(std::span<const PathFrame> frames);
+[[nodiscard]] Path bestPath(std::span<const PathFrame> frames, double jumpCost);
 
 } // namespace plumbmark::club::detail

@@ -307,6 +307,7 @@ std::optional<LineCandidate> fitLine(video::PlaneView now, video::PlaneView past
                                0.72 * stature, shaft);
     c.reach = static_cast<float>(std::max(end, 0.9 * (high + shift)));
     c.sigmaPixels = static_cast<float>(across);
+    c.score = static_cast<float>(std::min(1.0, 1.2 * carriers / count)); // share of the way that carries the line
     const double run = (high - low) / 2;
     c.bend = bendBottom > 0 ? static_cast<float>(-bendTop / bendBottom * run * run) : 0.0F;
     return c;

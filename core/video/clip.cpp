@@ -16,8 +16,6 @@ namespace {
 
 using namespace detail;
 
-constexpr int decoderThreads = 2;
-constexpr std::size_t cacheBytes = std::size_t{192} << 20;
 /// How many frames may come out of order before a missing one is given up; H.264 and HEVC reorder at most 16.
 constexpr int reorderReach = 16;
 /// Earlier key pictures tried before decoding from the very start.
@@ -33,6 +31,12 @@ std::size_t bytesOf(const Frame& frame) {
 /// Frames around the last request, bounded in bytes: what lies farthest from it goes first.
 class FrameCache {
   public:
+    explicit FrameCache(std::size_t bound) : bound_(bound) {}
+    /// How many frames like this one fit.
+    [[nodiscard]] int room(const Frame& frame) const {
+        return static_cast<int>(
+            std::min<std::size_t>(bound_ / std::max<std::size_t>(1, bytesOf(frame)), 1U << 20));
+    }
     [[nodiscard]] const Frame* find(int index) const {
         const auto at = frames_.find(index);
         return at == frames_.end() ? nullptr : &at->second;
@@ -43,7 +47,7 @@ class FrameCache {
         if (frames_.emplace(index, std::move(frame)).second) {
             bytes_ += size;
         }
-        while (bytes_ > cacheBytes && frames_.size() > 1) {
+        while (bytes_ > bound_ && frames_.size() > 1) {
             const int low = frames_.begin()->first, high = frames_.rbegin()->first;
             const auto out = centre - low > high - centre ? frames_.begin() : std::prev(frames_.end());
             bytes_ -= bytesOf(out->second);
@@ -53,6 +57,7 @@ class FrameCache {
 
   private:
     std::map<int, Frame> frames_;
+    std::size_t bound_;
     std::size_t bytes_ = 0;
 };
 
@@ -69,6 +74,8 @@ std::optional<double> statedCaptureRate(const Demuxer& demuxer) {
 
 class FfmpegClip final : public Clip {
   public:
+    explicit FfmpegClip(const ClipOptions& options)
+        : cache_(options.cacheBytes), threads_(options.decoderThreads) {}
     base::Result<void> load(std::unique_ptr<ByteSource> source);
 
     [[nodiscard]] const ClipInfo& info() const override { return info_; }
@@ -100,12 +107,14 @@ class FfmpegClip final : public Clip {
     std::vector<base::Seconds> times_;
     AVRational timeBase_{1, 1};
     FrameCache cache_;
+    int threads_;
+    int room_ = 1; ///< frames the cache holds
     bool brokenPictures_ = false;
     bool settled_ = false;
     int lastOut_ = -1;               ///< highest frame the decoder gave since it was entered
     std::int64_t floor_ = INT64_MIN; ///< pictures shown before the entry may lack what they refer to
     bool entryDoubtful_ = false;     ///< the key picture itself hasn't come out yet
-    unsigned moves_ = 0;             ///< counts entries, so that a stream notices when it was moved away
+    unsigned moves_ = 0;             ///< counts what moves the decoder, so that a stream notices
 };
 
 base::Result<void> FfmpegClip::load(std::unique_ptr<ByteSource> source) {
@@ -114,7 +123,7 @@ base::Result<void> FfmpegClip::load(std::unique_ptr<ByteSource> source) {
         return demuxer.error();
     }
     demuxer_ = std::move(demuxer).value();
-    auto decoder = Decoder::open(*demuxer_, decoderThreads);
+    auto decoder = Decoder::open(*demuxer_, threads_);
     if (!decoder) {
         return decoder.error();
     }
@@ -159,7 +168,9 @@ void FfmpegClip::settleByDecoding() {
         broken.pop_back();
     }
     brokenPictures_ = std::find(broken.begin(), broken.end(), true) != broken.end();
-    index_.settle(decoded);
+    const AVRational rate = demuxer_->video()->avg_frame_rate;
+    const double usual = rate.num > 0 && rate.den > 0 ? 1.0 / av_q2d(rate) : 1.0 / 30.0;
+    index_.settle(decoded, usual / av_q2d(timeBase_));
 }
 
 /// Makes sure that the first frame can be decoded, and takes the stored size from it: the container's figure
@@ -210,6 +221,7 @@ bool FfmpegClip::takeFirstPicture() {
             return false;
         }
         lastOut_ = 0;
+        room_ = cache_.room(*first);
         cache_.add(*first, 0);
         return true;
     }
@@ -309,9 +321,7 @@ bool FfmpegClip::enter(int index, int attempt) {
 
 /// Decodes on until `target` is in the cache.
 bool FfmpegClip::decodeInto(int target) {
-    const Frame* known = cache_.find(0);
-    const std::size_t frameBytes = std::max<std::size_t>(1, known != nullptr ? bytesOf(*known) : 1);
-    const auto room = static_cast<int>(std::min<std::size_t>(cacheBytes / frameBytes, 1U << 20));
+    ++moves_;
     for (int late = 0; late <= reorderReach;) {
         auto out = decoder_->next();
         if (!out.picture) {
@@ -322,7 +332,8 @@ bool FfmpegClip::decodeInto(int target) {
             continue;
         }
         lastOut_ = std::max(lastOut_, *at);
-        if (target - *at < room) { // what would be pushed out again before it is used needs no conversion
+        if (*at == target ||
+            target - *at < room_) { // what would be pushed out again before it is used needs no conversion
             if (auto made = make(std::move(out), *at)) {
                 cache_.add(std::move(*made), target);
             }
@@ -432,20 +443,22 @@ base::Result<Sound> FfmpegClip::sound() {
 
 } // namespace
 
-base::Result<std::unique_ptr<Clip>> Clip::open(std::unique_ptr<ByteSource> source) {
-    auto clip = std::make_unique<FfmpegClip>();
+base::Result<std::unique_ptr<Clip>> Clip::open(std::unique_ptr<ByteSource> source,
+                                               const ClipOptions& options) {
+    auto clip = std::make_unique<FfmpegClip>(options);
     if (auto loaded = clip->load(std::move(source)); !loaded) {
         return loaded.error();
     }
     return std::unique_ptr<Clip>(std::move(clip));
 }
 
-base::Result<std::unique_ptr<Clip>> Clip::open(const std::filesystem::path& path) {
+base::Result<std::unique_ptr<Clip>> Clip::open(const std::filesystem::path& path,
+                                               const ClipOptions& options) {
     auto source = openFile(path);
     if (!source) {
         return source.error();
     }
-    return open(std::move(source).value());
+    return open(std::move(source).value(), options);
 }
 
 } // namespace plumbmark::video

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
+#include <cstddef>
 #include <cstdint>
 #include <filesystem>
 #include <functional>
@@ -43,6 +44,11 @@ struct Sound {
     std::vector<float> samples;
 };
 
+struct ClipOptions {
+    std::size_t cacheBytes = std::size_t{192} << 20; ///< frames kept around the last request
+    int decoderThreads = 2;
+};
+
 /// Frame-exact access to one clip. Every frame is addressed by its place in presentation order; its time is
 /// the container's presentation time (edit lists honoured, hidden frames left out).
 /// Not thread-safe: one Clip per thread.
@@ -50,8 +56,10 @@ class Clip {
   public:
     /// Errors (input): those of openFile, "clip.not_video", "clip.truncated" (nothing readable),
     /// "clip.too_large" (over 8192 pixels a side), "clip.unsupported".
-    static base::Result<std::unique_ptr<Clip>> open(const std::filesystem::path& path);
-    static base::Result<std::unique_ptr<Clip>> open(std::unique_ptr<ByteSource> source);
+    static base::Result<std::unique_ptr<Clip>> open(const std::filesystem::path& path,
+                                                    const ClipOptions& options = {});
+    static base::Result<std::unique_ptr<Clip>> open(std::unique_ptr<ByteSource> source,
+                                                    const ClipOptions& options = {});
     virtual ~Clip() = default;
 
     [[nodiscard]] virtual const ClipInfo& info() const = 0;

@@ -3,6 +3,7 @@
 #include "video/detail/track_index.h"
 
 #include <algorithm>
+#include <cmath>
 #include <numeric>
 #include <tuple>
 
@@ -35,6 +36,56 @@ bool indexPointsBeyond(AVStream* stream, std::int64_t bytes) {
         }
     }
     return false;
+}
+
+/// Gives frames without a time one in step with their neighbours; the result rises strictly.
+std::vector<std::int64_t> fillTimes(const std::vector<std::int64_t>& decoded, double usualGap) {
+    std::vector<std::size_t> known;
+    for (std::size_t i = 0; i < decoded.size(); ++i) {
+        const bool later = known.empty() || decoded[i] > decoded[known.back()];
+        if (decoded[i] != AV_NOPTS_VALUE && later) {
+            known.push_back(i);
+        }
+    }
+    double gap = std::max(1.0, usualGap);
+    if (known.size() > 1) {
+        std::vector<double> gaps;
+        for (std::size_t k = 1; k < known.size(); ++k) {
+            gaps.push_back(static_cast<double>(decoded[known[k]] - decoded[known[k - 1]]) /
+                           static_cast<double>(known[k] - known[k - 1]));
+        }
+        std::nth_element(gaps.begin(), gaps.begin() + static_cast<std::ptrdiff_t>(gaps.size() / 2),
+                         gaps.end());
+        const double middle = gaps[gaps.size() / 2];
+        const double mean = static_cast<double>(decoded[known.back()] - decoded[known.front()]) /
+                            static_cast<double>(known.back() - known.front());
+        // Coarse clocks round every gap; the mean of an even clip is finer than the median.
+        gap = std::max(1.0, std::abs(mean - middle) < 0.2 * middle ? mean : middle);
+    }
+    std::vector<std::int64_t> times;
+    std::size_t next = 0; // first known frame at or after i
+    for (std::size_t i = 0; i < decoded.size(); ++i) {
+        while (next < known.size() && known[next] < i) {
+            ++next;
+        }
+        double time = gap * static_cast<double>(i);
+        if (next < known.size() && known[next] == i) {
+            time = static_cast<double>(decoded[i]);
+        } else if (next < known.size() && next > 0) {
+            const auto before = static_cast<double>(decoded[known[next - 1]]);
+            const auto after = static_cast<double>(decoded[known[next]]);
+            time = before + (after - before) * static_cast<double>(i - known[next - 1]) /
+                                static_cast<double>(known[next] - known[next - 1]);
+        } else if (next < known.size()) {
+            time = static_cast<double>(decoded[known[next]]) - gap * static_cast<double>(known[next] - i);
+        } else if (next > 0) {
+            time = static_cast<double>(decoded[known[next - 1]]) +
+                   gap * static_cast<double>(i - known[next - 1]);
+        }
+        const std::int64_t ticks = std::llround(time);
+        times.push_back(times.empty() || ticks > times.back() ? ticks : times.back() + 1);
+    }
+    return times;
 }
 
 } // namespace
@@ -102,13 +153,10 @@ TrackIndex TrackIndex::scan(Demuxer& demuxer) {
     return index;
 }
 
-void TrackIndex::settle(const std::vector<std::int64_t>& decoded) {
+void TrackIndex::settle(const std::vector<std::int64_t>& decoded, double usualGap) {
     shown_.clear();
     if (countedOnly_) {
-        // Counted frames keep their order; times that don't rise are moved by one tick of the smallest kind.
-        for (const std::int64_t pts : decoded) {
-            shown_.push_back(shown_.empty() || pts > shown_.back() ? pts : shown_.back() + 1);
-        }
+        shown_ = fillTimes(decoded, usualGap);
     } else {
         shown_ = decoded;
         std::sort(shown_.begin(), shown_.end());

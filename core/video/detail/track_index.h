@@ -35,8 +35,9 @@ class TrackIndex {
     [[nodiscard]] bool countedOnly() const { return countedOnly_; }
     [[nodiscard]] std::int64_t lastDuration() const { return lastDuration_; } ///< 0: unknown
 
-    /// What decoding everything from the start gave, in the order it came.
-    void settle(const std::vector<std::int64_t>& decoded);
+    /// What decoding everything from the start gave, in the order it came; AV_NOPTS_VALUE where a picture had
+    /// no time. `usualGap` in ticks is used only where no two pictures have one.
+    void settle(const std::vector<std::int64_t>& decoded, double usualGap);
 
     [[nodiscard]] std::optional<int> frameAt(std::int64_t pts) const;
     /// Place in decoding order of the packet with these times.

@@ -55,7 +55,7 @@ struct Recipe {
     std::string encoder = "libx264";
     std::string parameters; ///< the encoder's own
     AVPixelFormat format = AV_PIX_FMT_YUV420P;
-    int width = 256, height = 192; ///< upright
+    int width = 192, height = 144; ///< upright
     int frames = 72;
     double fps = 120.0;
     int gop = 24, bFrames = 0;
@@ -162,7 +162,7 @@ std::vector<Recipe> recipes() {
         auto& r = add("long-group");
         r.gop = 250;
         r.bFrames = 3;
-        r.frames = 200;
+        r.frames = 150;
         r.fps = 240.0;
         r.parameters = "b-pyramid=normal";
     }
@@ -176,6 +176,7 @@ std::vector<Recipe> recipes() {
         auto& r = add("stripe-refresh");
         r.gop = 24;
         r.parameters = "intra-refresh=1";
+        r.frames = 50;
     }
     {
         auto& r = add("edit-list");
@@ -200,21 +201,21 @@ std::vector<Recipe> recipes() {
     }
     {
         auto& r = add("odd-size");
-        r.width = 257;
-        r.height = 191;
+        r.width = 193;
+        r.height = 143;
         r.encoder = "mpeg4";
         r.parameters = "q";
     }
     {
         auto& r = add("odd-size-444");
-        r.width = 257;
-        r.height = 191;
+        r.width = 193;
+        r.height = 143;
         r.format = AV_PIX_FMT_YUV444P;
     }
     {
         auto& r = add("cropped-blocks");
-        r.width = 250;
-        r.height = 182;
+        r.width = 186;
+        r.height = 134;
         r.bFrames = 2;
     }
     add("one-frame").frames = 1;

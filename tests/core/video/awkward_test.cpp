@@ -130,7 +130,7 @@ TEST_P(Awkward, StreamGivesEveryFrameOnceInOrder) {
 }
 
 TEST_P(Awkward, ThousandRandomRequestsAndStepsBothWays) {
-    const auto clip = open(fewFrames(6));
+    const auto clip = open(fewFrames(10));
     ASSERT_TRUE(clip);
     const int frames = clip->info().frames;
     int wrong = 0;

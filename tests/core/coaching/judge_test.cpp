@@ -87,8 +87,8 @@ TEST(Playbook, ABadFileIsRefusedWithLineAndReason) {
     refusal(replaced(text, "\"work_below\": 0.6,", "\"work_below\": 0.9,"), "0.9,", "below the low end");
     refusal(replaced(text, "\"moment\": \"address\"", "\"moment\": \"adress\""), "adress",
             "not a key moment");
-    refusal(replaced(text, "\"id\": \"ball_position\"", "\"id\": \"stance_width\""), "\"Ball position\"",
-            "twice");
+    refusal(replaced(text, "\"id\": \"ball_position\"", "\"id\": \"stance_width\""),
+            "\"id\": \"stance_width\",\n      \"label\": \"Ball", "twice");
     EXPECT_FALSE(Playbook::parse(text.substr(0, text.size() / 2)));
     EXPECT_FALSE(Playbook::parse(""));
     EXPECT_FALSE(Playbook::parse("[]"));

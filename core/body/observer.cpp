@@ -70,15 +70,21 @@ double turnOf(base::Vec2 low, base::Vec2 high) {
 /// Centroid of the heat around its peak near the direct answer.
 void readHeat(const float* heat, base::Vec2 directCrop, const Region& region, PosePoint& point) {
     constexpr int n = PoseOutput::kHeatSide;
-    constexpr int search = 4; // cells around the direct answer
-    constexpr int reach = 3;  // cells around the peak
+    constexpr int search = 9; // cells around the direct answer
+    constexpr float costPerCell =
+        0.12F;               // of two like peaks (left and right are mixed up at times) the nearer counts
+    constexpr int reach = 3; // cells around the peak
     const int cx = std::clamp(static_cast<int>(directCrop.x * n), 0, n - 1);
     const int cy = std::clamp(static_cast<int>(directCrop.y * n), 0, n - 1);
     int px = cx;
     int py = cy;
+    float best = -1e9F;
     for (int y = std::max(0, cy - search); y <= std::min(n - 1, cy + search); ++y) {
         for (int x = std::max(0, cx - search); x <= std::min(n - 1, cx + search); ++x) {
-            if (heat[y * n + x] > heat[py * n + px]) {
+            const float value = heat[y * n + x] - costPerCell * std::hypot(static_cast<float>(x - cx),
+                                                                           static_cast<float>(y - cy));
+            if (value > best) {
+                best = value;
                 px = x;
                 py = y;
             }

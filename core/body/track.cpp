@@ -42,6 +42,8 @@ constexpr std::array kLower{4, 5, 6, 7}; ///< hips, knees, ankles, heels
 /// One observation with its sides settled: what every landmark looks like before smoothing.
 struct Pose {
     std::array<std::optional<detail::Sample>, marks::kLandmarkCount> points;
+    /// px: how far the network's two answers for the landmark lie apart; a sign of being lost.
+    std::array<double, marks::kLandmarkCount> doubt{};
     [[nodiscard]] std::optional<detail::Sample>& operator[](Landmark l) { return points[index(l)]; }
     [[nodiscard]] const std::optional<detail::Sample>& operator[](Landmark l) const {
         return points[index(l)];
@@ -129,6 +131,10 @@ Pose poseOf(const Observation& o, const std::array<Vec2, kPointCount>& joints, d
         const bool face = i == 0;
         // Joints by the heat's centroid, points of the face by the direct answer: each is the better one
         // there.
+        if (!face) {
+            pose.doubt[index(p.lead)] = base::length(lead.peak - lead.direct);
+            pose.doubt[index(p.trail)] = base::length(trail.peak - trail.direct);
+        }
         const auto joint = [&](Point which) { return joints[static_cast<std::size_t>(which)]; };
         put(p.lead, face ? lead.direct : joint(left ? p.left : p.right), sigmaOf(lead));
         put(p.trail, face ? trail.direct : joint(left ? p.right : p.left), sigmaOf(trail));
@@ -157,7 +163,7 @@ void putGrip(const Observation& o, Pose& pose, double time) {
 std::vector<std::array<Vec2, kPointCount>> steadyJoints(std::span<const Observation> seen,
                                                         const std::vector<double>& time) {
     constexpr double around = 0.12; // seconds to either side
-    constexpr double cells = 3.5;   // a peak farther off than this is somebody else's
+    constexpr double cells = 9.5;   // a peak farther off than this is somebody else's
     std::vector<std::array<Vec2, kPointCount>> out(seen.size());
     std::vector<double> x;
     std::vector<double> y;
@@ -573,11 +579,13 @@ AutoTrack autoTrack(std::span<const Observation> seen, std::span<const base::Sec
     std::vector<double> gapTo(times.size(), 1e9); // to the nearest observation
     std::vector<double> turnedAt(times.size(), 0.0);
     std::vector<bool> looked(times.size(), false);
+    std::vector<std::size_t> nearest(times.size(), 0);
     for (std::size_t i = 0, k = 0; i < times.size(); ++i) {
         while (k + 1 < n && std::abs(time[k + 1] - frameTime[i]) <= std::abs(time[k] - frameTime[i])) {
             ++k;
         }
         gapTo[i] = std::abs(time[k] - frameTime[i]);
+        nearest[i] = k;
         turnedAt[i] = turned[k];
         looked[i] = static_cast<std::size_t>(seen[k].frame) == i;
         const std::size_t next = time[k] < frameTime[i] && k + 1 < n ? k + 1
@@ -617,8 +625,9 @@ AutoTrack autoTrack(std::span<const Observation> seen, std::span<const base::Sec
                                                  : error.near);
             const double far =
                 0.3 * stature * std::max(0.0, gapTo[i] - 0.02); // what it may do between two looks
-            const double sigma =
-                std::sqrt(own * own + 0.25 * smoothed[i]->sigma * smoothed[i]->sigma + far * far);
+            const double doubt = 0.3 * poses[nearest[i]].doubt[l];
+            const double sigma = std::sqrt(own * own + 0.25 * smoothed[i]->sigma * smoothed[i]->sigma +
+                                           far * far + doubt * doubt);
             out.track[i][landmark] =
                 marks::Mark{smoothed[i]->at, std::max(0.5, sigma),
                             looked[i] ? base::Origin::network : base::Origin::interpolated};

@@ -135,7 +135,23 @@ int clip(const body::NetworkBytes& network, int argc, char** argv) {
         std::cerr << done.error().sentence << "\n";
         return 1;
     }
-    std::printf("%zu observations of %d frames\n", all.size(), c.info().frames);
+    const body::AutoTrack made = body::autoTrack(all, c.times(), context);
+    std::ofstream table(dir / "track.tsv");
+    table << "frame\ttime_s\tlandmark\tx\ty\tsigma\torigin\n";
+    for (std::size_t i = 0; i < made.track.size(); ++i) {
+        for (std::size_t l = 0; l < marks::kLandmarkCount; ++l) {
+            if (const auto& m = made.track[i].points[l]) {
+                table << i << '\t' << made.track[i].time.value() << '\t'
+                      << marks::landmarkName(static_cast<marks::Landmark>(l)) << '\t' << m->at.x << '\t'
+                      << m->at.y << '\t' << m->sigma << '\t' << base::originName(m->origin) << '\n';
+            }
+        }
+    }
+    std::printf("%zu observations of %d frames", all.size(), c.info().frames);
+    if (made.stature) {
+        std::printf(", stature %.0f +- %.0f px", made.stature->pixels, made.stature->sigma);
+    }
+    std::printf("\n");
     return 0;
 }
 

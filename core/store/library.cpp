@@ -1181,6 +1181,13 @@ base::Result<void> makeLibrary(const fs::path& file, const LibraryOptions& optio
             return done;
         }
     }
+    // For its owner alone, whatever the folder allows; the log beside it takes over the same permissions.
+    std::error_code error;
+    fs::permissions(fresh, fs::perms::owner_read | fs::perms::owner_write, error);
+    if (error) {
+        return base::failure("library.failed",
+                             "The library could not be made private; choose another folder.");
+    }
     return base::moveIntoPlace(fresh, file, *options.calls);
 }
 

@@ -65,6 +65,17 @@ TEST_F(Store, KeepsWhatItWasGivenAcrossRestarts) {
     EXPECT_EQ(*library->check(true), std::vector<std::string>());
 }
 
+TEST_F(Store, IsForItsOwnerAlone) {
+    fs::create_directories(dir_); // with the usual permissions, as when a person makes the folder
+    const auto library = openLibrary(dir_);
+    fill(*library, "film");
+    for (const auto& entry : fs::recursive_directory_iterator(dir_)) {
+        EXPECT_EQ(entry.status().permissions() & (fs::perms::group_all | fs::perms::others_all),
+                  fs::perms::none)
+            << entry.path();
+    }
+}
+
 TEST_F(Store, SearchKnowsNoCaseAndLooksInNamesTitlesAndWishes) {
     const auto library = openLibrary(dir_);
     fill(*library, "a", "ZOË Müller");

@@ -13,6 +13,7 @@
 #include "body/observer.h"
 #include "coaching/caution.h"
 #include "coaching/judge.h"
+#include "measure/equipment.h"
 #include "scene/estimates.h"
 #include "scene/ground_watch.h"
 #include "swing/moments.h"
@@ -289,6 +290,20 @@ Outcome conclude(const Evidence& e, const marks::HandMarks& handMarks) {
         out.scene.scale = scene::withStature(out.scene.scale, *e.request.context.statureMetres);
     }
 
+    // A stick marked on the target line settles the camera's turn.
+    for (const auto& frame : out.track) {
+        const auto& a = frame[Landmark::stick_near];
+        const auto& b = frame[Landmark::stick_far];
+        if (a && b) {
+            if (const auto yaw = scene::yawFromStick(*a, *b, out.context.view, out.scene);
+                yaw && yaw->sigmaDegrees < out.scene.yawSigmaDegrees) {
+                out.scene.yawDegrees = yaw->degrees;
+                out.scene.yawSigmaDegrees = yaw->sigmaDegrees;
+            }
+            break;
+        }
+    }
+
     std::optional<swing::HeadPassesBall> passes;
     if (out.ball) {
         if (const auto hit = club::fitHit(e.shaftEvidence, out.shaft, *out.ball, fitContext(e))) {
@@ -303,6 +318,9 @@ Outcome conclude(const Evidence& e, const marks::HandMarks& handMarks) {
     addClub(out.track, out.shaft, out.ball, e.ground);
 
     out.measurements = measure::measureAll({out.track, out.moments, out.shaft, out.ball, out.scene, out.context, out.timeScale, out.hit});
+    const auto gates = measure::scaleWarnings(
+        {out.track, out.moments, out.shaft, out.ball, out.scene, out.context, out.timeScale, out.hit}, out.measurements);
+    out.warnings.insert(out.warnings.end(), gates.begin(), gates.end());
     out.checkpoints = coaching::judge(coaching::Playbook::standard(), out.measurements, out.context, {});
     const std::array<coaching::SwingNumbers, 1> swings{coaching::SwingNumbers{out.measurements}};
     out.cautions = coaching::cautions(swings, {});

@@ -29,8 +29,8 @@ std::optional<double> flex(Probe& p, MomentId m, Landmark near, Landmark joint, 
                       " falls together with its neighbour in the picture; check the marks.");
     }
     const double angle = 180.0 - includedAngle(*a, *b, *c);
-    // A limb that leans out of the picture's plane hides part of its bend: more from the front, where arms point at
-    // the camera, than down the line, where a knee bends in the picture's plane.
+    // A limb that leans out of the picture's plane hides part of its bend: more from the front, where arms
+    // point at the camera, than down the line, where a knee bends in the picture's plane.
     return angle + p.ownNoise(50, (p.faceOn() ? 7.0 : 3.0) + foreshortening * angle);
 }
 
@@ -53,7 +53,9 @@ std::optional<double> width(Probe& p, MomentId m) {
     }
     // Upper arm and forearm: 0.1618 + 0.1545 of stature (de Leva 1996, men), Drillis & Contini 0.186 + 0.146.
     const double arm = *stature * (0.323 + p.ownNoise(51, 0.010));
-    return base::length(*hands - *shoulder) / arm;
+    // The hands swing before the chest: that part of the way points at the camera.
+    const double ahead = *stature * (0.17 + p.ownNoise(52, 0.05));
+    return std::hypot(base::length(*hands - *shoulder), ahead) / arm;
 }
 
 } // namespace

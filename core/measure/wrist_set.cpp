@@ -62,8 +62,10 @@ std::optional<double> setAt(Probe& p, MomentId m, bool corrected) {
     if (!elbow || !wrist || !shaft) {
         return std::nullopt;
     }
-    // The club does not lie in line with the forearm out of the plane either (raised or lowered handle).
-    return lag(*wrist - *elbow, shaft->direction, stretchOf(p, corrected)) +
+    // Unsigned, as the trade defines it (180 minus the included angle): a club that has passed the forearm
+    // reads like one that still lags. It does not lie in line with the forearm out of the plane either
+    // (raised handle).
+    return std::abs(lag(*wrist - *elbow, shaft->direction, stretchOf(p, corrected))) +
            p.ownNoise(12 + static_cast<int>(m), corrected ? 4.0 : 2.0);
 }
 

@@ -162,15 +162,20 @@ struct BallWatch::State {
                 break;
             }
             // Sub-pixel by parabolas.
-            auto parabola = [](float l, float c, float r) { return std::abs(l - 2 * c + r) < 1e-6F ? 0.0 : 0.5 * (l - r) / (l - 2 * c + r); };
+            auto parabola = [](float l, float c, float r) {
+                return std::abs(l - 2 * c + r) < 1e-6F ? 0.0 : 0.5 * (l - r) / (l - 2 * c + r);
+            };
             const double fx = parabola(blob.at<float>(p.y, p.x - 1), p.value, blob.at<float>(p.y, p.x + 1));
             const double fy = parabola(blob.at<float>(p.y - 1, p.x), p.value, blob.at<float>(p.y + 1, p.x));
-            const base::Vec2 here{box.x + p.x + 0.5 + std::clamp(fx, -0.5, 0.5), box.y + p.y + 0.5 + std::clamp(fy, -0.5, 0.5)};
+            const base::Vec2 here{box.x + p.x + 0.5 + std::clamp(fx, -0.5, 0.5),
+                                  box.y + p.y + 0.5 + std::clamp(fy, -0.5, 0.5)};
             const base::Vec2 at = ground.toReference(0, here);
             // Known, unless it looks otherwise by now: a ball first seen half hidden by the club head.
-            const bool known = std::any_of(evidence.spots.begin(), evidence.spots.end(), [&](const BallSpot& o) {
-                return base::length(o.centre - at) < 1.5 * radius && (o.likeness.empty() || o.likeness.back() >= 60);
-            });
+            const bool known =
+                std::any_of(evidence.spots.begin(), evidence.spots.end(), [&](const BallSpot& o) {
+                    return base::length(o.centre - at) < 1.5 * radius &&
+                           (o.likeness.empty() || o.likeness.back() >= 60);
+                });
             if (known) {
                 continue;
             }
@@ -195,12 +200,15 @@ struct BallWatch::State {
     }
 };
 
-BallWatch::BallWatch(double framesPerSecond) : state_(std::make_unique<State>()) { state_->fps = framesPerSecond; }
+BallWatch::BallWatch(double framesPerSecond) : state_(std::make_unique<State>()) {
+    state_->fps = framesPerSecond;
+}
 BallWatch::~BallWatch() = default;
 BallWatch::BallWatch(BallWatch&&) noexcept = default;
 BallWatch& BallWatch::operator=(BallWatch&&) noexcept = default;
 
-void BallWatch::push(const video::Frame& frame, const std::optional<Feet>& feet, const scene::GroundMotion::Step& step) {
+void BallWatch::push(const video::Frame& frame, const std::optional<Feet>& feet,
+                     const scene::GroundMotion::Step& step) {
     State& s = *state_;
     s.evidence.times.push_back(frame.time());
     const scene::GroundMotion ground({step}, 0.0);
@@ -222,23 +230,30 @@ void BallWatch::push(const video::Frame& frame, const std::optional<Feet>& feet,
         const double share = read.inside ? 100.0 * (read.disc - read.ring) / spot.contrast : 0.0;
         const auto patch = readPatch(luma, here, s.halves[k]);
         spot.contrastShare.push_back(static_cast<std::int16_t>(std::clamp(share, -999.0, 999.0)));
-        spot.likeness.push_back(static_cast<std::int8_t>(std::lround(100.0 * correlation(patch, s.patches[k]))));
+        spot.likeness.push_back(
+            static_cast<std::int8_t>(std::lround(100.0 * correlation(patch, s.patches[k]))));
     }
 }
 
-BallEvidence BallWatch::finish() { return std::move(state_->evidence); }
+BallEvidence BallWatch::finish() {
+    return std::move(state_->evidence);
+}
 
-std::optional<Ball> findBall(const BallEvidence& evidence, const ShaftTrack& track, const FitContext& context) {
+std::optional<Ball> findBall(const BallEvidence& evidence, const ShaftTrack& track,
+                             const FitContext& context) {
     const double r = context.timeScale.realPerShown > 0 ? context.timeScale.realPerShown : 1.0;
     // When the club hangs down while turning fastest: the hit cannot be far from it.
     std::optional<double> bottom;
     double fastest = 250.0;
-    for (std::size_t i = 2; i < track.size(); ++i) {
+    // Down-the-line the shaft hardly turns in the picture while it passes the ball: nothing to go by there.
+    const bool turns = context.shot.view == marks::View::faceOn;
+    for (std::size_t i = 2; turns && i < track.size(); ++i) {
         if (!track[i] || !track[i - 2]) {
             continue;
         }
         const double dt = (track[i]->time - track[i - 2]->time).value() * r;
-        const double speed = std::abs(track[i]->angleDegrees - track[i - 2]->angleDegrees) / std::max(dt, 1e-4);
+        const double speed =
+            std::abs(track[i]->angleDegrees - track[i - 2]->angleDegrees) / std::max(dt, 1e-4);
         const double down = std::remainder(track[i]->angleDegrees, 360.0);
         if (dt < 0.12 && speed > fastest && std::abs(down) < 75.0) {
             fastest = speed;
@@ -324,7 +339,8 @@ std::optional<Ball> findBall(const BallEvidence& evidence, const ShaftTrack& tra
             worth *= std::exp(-off / 0.08);
         }
         if (restingHead) {
-            const double off = base::length(spot.centre - *restingHead) / std::max(evidence.staturePixels, 1.0);
+            const double off =
+                base::length(spot.centre - *restingHead) / std::max(evidence.staturePixels, 1.0);
             worth *= std::exp(-std::pow(off / 0.22, 2));
         }
         if (worth > bestWorth && worth > 0.02) {
@@ -332,7 +348,8 @@ std::optional<Ball> findBall(const BallEvidence& evidence, const ShaftTrack& tra
             Ball ball;
             ball.centre = spot.centre;
             ball.radius = spot.radius;
-            ball.sigma = std::max(0.5, 0.12 * spot.radius);
+            ball.sigma =
+                std::max(0.7, 0.35 * spot.radius); // light from above moves the bright spot off the middle
             ball.lastSeen = times[static_cast<std::size_t>(spot.firstLooked + last)];
             ball.firstGone = times[static_cast<std::size_t>(spot.firstLooked + first)];
             best = ball;

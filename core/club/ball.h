@@ -26,12 +26,13 @@ struct Feet {
 
 /// What the pass kept about one small round thing on the ground.
 struct BallSpot {
-    base::Vec2 centre;   ///< reference picture (see GroundMotion), px
-    double radius = 0.0; ///< px
+    base::Vec2 centre;     ///< reference picture (see GroundMotion), px
+    double radius = 0.0;   ///< px
     double contrast = 0.0; ///< grey levels against its surroundings
-    int firstLooked = 0; ///< index into `BallEvidence::times`
-    /// Per frame from firstLooked on: likeness of the place to what it showed when found, -100..100 (normalised
-    /// correlation), and the disc's contrast against its ring as a share of the one when found, in per cent.
+    int firstLooked = 0;   ///< index into `BallEvidence::times`
+    /// Per frame from firstLooked on: likeness of the place to what it showed when found, -100..100
+    /// (normalised correlation), and the disc's contrast against its ring as a share of the one when found,
+    /// in per cent.
     std::vector<std::int8_t> likeness;
     std::vector<std::int16_t> contrastShare;
 };
@@ -40,7 +41,7 @@ struct BallEvidence {
     std::vector<base::Seconds> times; ///< of every pushed frame
     std::vector<BallSpot> spots;      ///< at most 48
     double staturePixels = 0.0;
-    std::optional<Feet> feet;         ///< first known
+    std::optional<Feet> feet; ///< first known
 };
 
 /// Streaming: watches every small disc on the ground near the feet. Bounded memory (about 0.2 kB a frame).

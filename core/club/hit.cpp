@@ -68,7 +68,8 @@ template <int Unknowns> struct LeastSquares {
 
 } // namespace
 
-std::optional<ShaftSample> shaftAt(const ShaftTrack& track, base::Seconds time, std::optional<base::Seconds> hit) {
+std::optional<ShaftSample> shaftAt(const ShaftTrack& track, base::Seconds time,
+                                   std::optional<base::Seconds> hit) {
     // Neighbours: the two told samples around `time`, and one more on each side where no hit lies between.
     int before = -1, after = -1;
     for (std::size_t i = 0; i < track.size(); ++i) {
@@ -124,7 +125,8 @@ std::optional<ShaftSample> shaftAt(const ShaftTrack& track, base::Seconds time, 
         s.butt = *a.butt * (1 - k) + *b.butt * k;
     }
     if (a.head && b.head) {
-        const double reach = base::length(*a.head - a.through) * (1 - k) + base::length(*b.head - b.through) * k;
+        const double reach =
+            base::length(*a.head - a.through) * (1 - k) + base::length(*b.head - b.through) * k;
         s.head = s.through + directionOf(s.angleDegrees) * reach;
         s.headSigma = std::max(a.headSigma, b.headSigma);
     }
@@ -142,8 +144,8 @@ std::optional<Hit> fitHit(std::span<const Evidence> /*evidence*/, const ShaftTra
     Hit hit;
     double sigmaTime = 0.0;
     // The head meets the ball where the shaft's line comes to the ball's centre: line geometry alone, so the
-    // uncertain end of the club does not enter. The face lies up to 2 cm off the shaft's line; at 40 m/s that is
-    // half a millisecond.
+    // uncertain end of the club does not enter. The face lies up to 2 cm off the shaft's line; at 40 m/s that
+    // is half a millisecond.
     for (int round = 0; round < 6; ++round) {
         LeastSquares<5> angle, distance, tx, ty;
         int earlier = 0;
@@ -203,9 +205,11 @@ std::optional<Hit> fitHit(std::span<const Evidence> /*evidence*/, const ShaftTra
         hit.degreesPerSecond = a[1] / kWindow * r;
         hit.shaft.angleDegrees = a[0];
         const double angleNoise = std::max(std::sqrt(va), rms / std::max(lever, 1.0) / kDegree);
-        // The lean is read at the ball, not at a time: an error in time moves line and ball alike and cancels to
-        // first order; what is left is the ball's own place and the club's face offset, seen along the lever.
-        hit.shaft.sigmaDegrees = std::hypot(angleNoise, (ball.sigma + 0.3 * ball.radius) / std::max(lever, 1.0) / kDegree);
+        // The lean is read at the ball, not at a time: an error in time moves line and ball alike and cancels
+        // to first order; what is left is the ball's own place and the club's face offset, seen along the
+        // lever.
+        hit.shaft.sigmaDegrees =
+            std::hypot(angleNoise, (ball.sigma + 0.3 * ball.radius) / std::max(lever, 1.0) / kDegree);
         hit.shaft.through = {tx.solve(ignore)[0], ty.solve(ignore)[0]};
         const double move = std::clamp(-d[0] / slope, -0.006, 0.006);
         const double next = std::clamp(t0 + move, from - 0.003, to + 0.003);

@@ -34,11 +34,11 @@ struct LineCandidate {
     float sigmaDegrees = 0.0F; ///< from the scatter of the line's own cross profiles
     float throughX = 0.0F;     ///< foot of the hands' point on the line, picture px
     float throughY = 0.0F;
-    float near = 0.0F;         ///< where the supported part starts, px along the line from `through`
-    float reach = 0.0F;        ///< where the supported part ends
-    float sigmaPixels = 0.0F;  ///< across the line at the middle of the supported part
-    float bend = 0.0F;         ///< sagitta of the supported part, px, + = middle bulges toward larger angles
-    float score = 0.0F;        ///< 0..1, the same scale as Evidence::score / 255
+    float near = 0.0F;        ///< where the supported part starts, px along the line from `through`
+    float reach = 0.0F;       ///< where the supported part ends
+    float sigmaPixels = 0.0F; ///< across the line at the middle of the supported part
+    float bend = 0.0F;        ///< sagitta of the supported part, px, + = middle bulges toward larger angles
+    float score = 0.0F;       ///< 0..1, the same scale as Evidence::score / 255
 };
 
 /// What one frame says about the shaft; about 1.5 kB. No pixel is needed once it is there.
@@ -90,31 +90,32 @@ struct FitContext {
     int pictureHeight = 0; ///< px; 0 = not known. For the rolling-shutter share of sigma.
 };
 
-/// The shaft over the whole clip: best path of angle over time (dynamic programming over all directions of all
-/// frames with limits on turning speed, about 3,000 degrees a second of real time, and its change), then the
-/// refined line of each frame, then a test whether the frame's own evidence carries it. Short gaps between seen
-/// frames are bridged (origin interpolated, wider sigma); longer ones stay nothing.
-/// Hand marks club_butt, club_head and grip are facts: a frame with both butt and head takes its line from
-/// them, the path must pass through it, and neighbours follow.
+/// The shaft over the whole clip: best path of angle over time (dynamic programming over all directions of
+/// all frames with limits on turning speed, about 3,000 degrees a second of real time, and its change), then
+/// the refined line of each frame, then a test whether the frame's own evidence carries it. Short gaps
+/// between seen frames are bridged (origin interpolated, wider sigma); longer ones stay nothing. Hand marks
+/// club_butt, club_head and grip are facts: a frame with both butt and head takes its line from them, the
+/// path must pass through it, and neighbours follow.
 [[nodiscard]] ShaftTrack fitShaft(std::span<const Evidence> evidence, const FitContext& context,
                                   std::span<const marks::HandMark> handMarks = {});
 
 /// As fitShaft with the marks, but only frames near marked ones are fitted again; the rest is `before`
 /// (a track that fitShaft made from the same evidence). For drags.
 [[nodiscard]] ShaftTrack applyHandMarks(const ShaftTrack& before, std::span<const Evidence> evidence,
-                                        const FitContext& context, std::span<const marks::HandMark> handMarks);
+                                        const FitContext& context,
+                                        std::span<const marks::HandMark> handMarks);
 
 /// The shaft where the club meets the ball.
 struct Hit {
-    base::Seconds time;         ///< sub-frame, presentation seconds: the fitted head reaches the ball
+    base::Seconds time; ///< sub-frame, presentation seconds: the fitted head reaches the ball
     base::Seconds sigma;
-    ShaftSample shaft;          ///< at that time (origin interpolated), with its own sigma
+    ShaftSample shaft;             ///< at that time (origin interpolated), with its own sigma
     double degreesPerSecond = 0.0; ///< turning speed just before, per presentation second
 };
 
-/// One trajectory (angle and head) fitted to the evidence of +-45 ms of real time round the ball's gap, with a
-/// change of speed allowed at the hit, read where the head reaches the ball. Nothing when the ball never went,
-/// or too few frames before the hit carry the shaft.
+/// One trajectory (angle and head) fitted to the evidence of +-45 ms of real time round the ball's gap, with
+/// a change of speed allowed at the hit, read where the head reaches the ball. Nothing when the ball never
+/// went, or too few frames before the hit carry the shaft.
 [[nodiscard]] std::optional<Hit> fitHit(std::span<const Evidence> evidence, const ShaftTrack& track,
                                         const Ball& ball, const FitContext& context);
 

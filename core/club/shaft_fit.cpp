@@ -91,8 +91,8 @@ using Clutter = std::array<float, Evidence::kBins>;
 /// A percentile over the places the hands visit (not over time: a long address is one place), so that
 /// the shaft, which keeps changing its direction from place to place, does not count as clutter of its own.
 Clutter clutterOf(std::span<const Evidence> evidence, marks::View view) {
-    // Down-the-line the shaft stays near one plane, seen as one direction, for most of the swing: there only what
-    // answers nearly everywhere is clutter.
+    // Down-the-line the shaft stays near one plane, seen as one direction, for most of the swing: there only
+    // what answers nearly everywhere is clutter.
     const double share = view == marks::View::downTheLine ? 0.2 : 0.6;
     struct Place {
         int frames = 0;
@@ -122,7 +122,8 @@ Clutter clutterOf(std::span<const Evidence> evidence, marks::View view) {
         for (const auto& [where, p] : places) {
             values.push_back(p.sum[b] / static_cast<float>(p.frames));
         }
-        const auto at = values.begin() + static_cast<std::ptrdiff_t>(static_cast<double>(values.size()) * share);
+        const auto at =
+            values.begin() + static_cast<std::ptrdiff_t>(static_cast<double>(values.size()) * share);
         std::nth_element(values.begin(), at, values.end());
         raw[b] = *at;
     }
@@ -149,7 +150,8 @@ std::array<float, Evidence::kBins> gainOf(const Evidence& e, const Told* told, c
         std::nth_element(sorted.begin(), sorted.begin() + Evidence::kBins / 2, sorted.end());
         const int middle = sorted[Evidence::kBins / 2];
         for (int b = 0; b < Evidence::kBins; ++b) {
-            gain[b] = 0.5F * std::max(0.0F, static_cast<float>(std::max(0, e.score[b] - middle)) / 255.0F - clutter[b]);
+            gain[b] = 0.5F * std::max(0.0F, static_cast<float>(std::max(0, e.score[b] - middle)) / 255.0F -
+                                                clutter[b]);
         }
         // A line that proved straight and carried all along counts in full, at its own angle.
         for (const auto& l : e.lines) {
@@ -166,7 +168,8 @@ std::array<float, Evidence::kBins> gainOf(const Evidence& e, const Told* told, c
             const double width = std::max(1.0, d->sigma);
             for (int b = 0; b < Evidence::kBins; ++b) {
                 const double off = wrap180(b - 180 - d->angle) / width;
-                gain[b] = static_cast<float>((d->exact ? 0.0 : gain[b]) + 60.0 * std::exp(-0.5 * off * off) - 60.0);
+                gain[b] =
+                    static_cast<float>((d->exact ? 0.0 : gain[b]) + 60.0 * std::exp(-0.5 * off * off) - 60.0);
             }
         }
     }
@@ -244,10 +247,12 @@ void bridge(ShaftTrack& track, std::span<const Evidence> evidence, const std::ve
         const double across = std::abs(b.angleDegrees - a.angleDegrees) / span;
         double beside = 0.0;
         if (gap >= 2 && track[gap - 2]) {
-            beside = std::abs(a.angleDegrees - track[gap - 2]->angleDegrees) / (real[gap - 1] - real[gap - 2]);
+            beside =
+                std::abs(a.angleDegrees - track[gap - 2]->angleDegrees) / (real[gap - 1] - real[gap - 2]);
         }
         if (i + 1 < n && track[i + 1]) {
-            beside = std::max(beside, std::abs(track[i + 1]->angleDegrees - b.angleDegrees) / (real[i + 1] - real[i]));
+            beside = std::max(beside, std::abs(track[i + 1]->angleDegrees - b.angleDegrees) /
+                                          (real[i + 1] - real[i]));
         }
         if (across > 1.4 * beside + 200.0) {
             continue;
@@ -274,8 +279,8 @@ void bridge(ShaftTrack& track, std::span<const Evidence> evidence, const std::ve
     }
 }
 
-/// A sample that leaves the line through its neighbours by more than its sigma and any real bend of the motion
-/// is another line of the picture.
+/// A sample that leaves the line through its neighbours by more than its sigma and any real bend of the
+/// motion is another line of the picture.
 void dropStrays(ShaftTrack& track, const std::vector<double>& real) {
     const auto n = static_cast<int>(track.size());
     std::vector<bool> stray(track.size(), false);
@@ -301,7 +306,8 @@ void dropStrays(ShaftTrack& track, const std::vector<double>& real) {
             continue;
         }
         const double t = (real[i] - real[a]) / (real[b] - real[a]);
-        const double expected = track[a]->angleDegrees + t * (track[b]->angleDegrees - track[a]->angleDegrees);
+        const double expected =
+            track[a]->angleDegrees + t * (track[b]->angleDegrees - track[a]->angleDegrees);
         const double span = real[b] - real[a];
         const double room = 2.0 + 0.5 * 30000.0 * t * (1 - t) * span * span + 3.0 * track[i]->sigmaDegrees +
                             0.1 * std::abs(track[b]->angleDegrees - track[a]->angleDegrees);
@@ -325,7 +331,9 @@ bool ambiguous(const Evidence& e, const ShaftSample& s, const Clutter& clutter) 
     }
     int rivals = 0;
     for (const auto& l : e.lines) {
-        rivals += std::abs(wrap180(l.angleDegrees - s.angleDegrees)) > 6.0 && net(l, clutter) > 0.75F * chosen ? 1 : 0;
+        rivals += std::abs(wrap180(l.angleDegrees - s.angleDegrees)) > 6.0 && net(l, clutter) > 0.75F * chosen
+                      ? 1
+                      : 0;
     }
     return rivals >= 2;
 }
@@ -335,7 +343,10 @@ void dropAmbiguous(ShaftTrack& track, std::span<const Evidence> evidence, const 
     const auto n = static_cast<int>(track.size());
     std::vector<char> unclear(track.size(), 0);
     for (int i = 0; i < n; ++i) {
-        unclear[i] = track[i] && track[i]->origin != base::Origin::hand && ambiguous(evidence[i], *track[i], clutter) ? 1 : 0;
+        unclear[i] =
+            track[i] && track[i]->origin != base::Origin::hand && ambiguous(evidence[i], *track[i], clutter)
+                ? 1
+                : 0;
     }
     for (int i = 0; i < n; ++i) {
         if (unclear[i] == 0) {
@@ -355,7 +366,8 @@ void dropAmbiguous(ShaftTrack& track, std::span<const Evidence> evidence, const 
         if (a >= 0 && b >= 0) {
             const double span = real[b] - real[a];
             const double t = (real[i] - real[a]) / span;
-            const double expected = track[a]->angleDegrees + t * (track[b]->angleDegrees - track[a]->angleDegrees);
+            const double expected =
+                track[a]->angleDegrees + t * (track[b]->angleDegrees - track[a]->angleDegrees);
             keep = std::abs(track[i]->angleDegrees - expected) <
                    1.5 + 0.5 * 20000.0 * t * (1 - t) * span * span + 2.0 * track[i]->sigmaDegrees;
         }
@@ -408,8 +420,8 @@ void dropShreds(ShaftTrack& track, const std::vector<double>& real) {
     }
 }
 
-/// What the picture's own scatter cannot know: lens and shading, when in the exposure the frame's time lies, and
-/// rows read one after the other.
+/// What the picture's own scatter cannot know: lens and shading, when in the exposure the frame's time lies,
+/// and rows read one after the other.
 void widen(ShaftTrack& track, const std::vector<double>& real, std::span<const Evidence> evidence,
            const FitContext& context) {
     const auto n = static_cast<int>(track.size());
@@ -439,9 +451,9 @@ void widen(ShaftTrack& track, const std::vector<double>& real, std::span<const E
             continue;
         }
         ShaftSample& s = *track[i];
-        constexpr double kStill = 0.12;        // degrees
-        constexpr double kExposure = 0.0002;   // seconds
-        constexpr double kReadout = 0.0025;    // seconds for the whole picture: 0 to 10 ms on phones
+        constexpr double kStill = 0.12;      // degrees
+        constexpr double kExposure = 0.0002; // seconds
+        constexpr double kReadout = 0.0025;  // seconds for the whole picture: 0 to 10 ms on phones
         double rolling = 0.0;
         if (s.head && context.pictureHeight > 0) {
             const double rows = std::abs(s.head->y - s.through.y) / context.pictureHeight;
@@ -453,13 +465,15 @@ void widen(ShaftTrack& track, const std::vector<double>& real, std::span<const E
     }
 }
 
-/// Full turns are counted from where the club hangs down: at address and at the hit the angle is near 0, not 360.
+/// Full turns are counted from where the club hangs down: at address and at the hit the angle is near 0, not
+/// 360.
 void countTurnsFromBelow(ShaftTrack& track) {
     std::vector<std::pair<int, int>> votes; // turn, frames
     for (const auto& s : track) {
         if (s && std::abs(wrap180(s->angleDegrees)) < 75.0) {
             const int turn = static_cast<int>(std::lround(s->angleDegrees / 360.0));
-            auto it = std::find_if(votes.begin(), votes.end(), [&](const auto& v) { return v.first == turn; });
+            auto it =
+                std::find_if(votes.begin(), votes.end(), [&](const auto& v) { return v.first == turn; });
             if (it == votes.end()) {
                 votes.emplace_back(turn, 1);
             } else {
@@ -479,8 +493,8 @@ void countTurnsFromBelow(ShaftTrack& track) {
     }
 }
 
-ShaftTrack fitRange(std::span<const Evidence> evidence, const FitContext& context, const std::vector<Told>& told,
-                    const Clutter& clutter) {
+ShaftTrack fitRange(std::span<const Evidence> evidence, const FitContext& context,
+                    const std::vector<Told>& told, const Clutter& clutter) {
     const double realPerShown = context.timeScale.realPerShown > 0 ? context.timeScale.realPerShown : 1.0;
     std::vector<detail::PathFrame> frames(evidence.size());
     std::vector<double> real(evidence.size());
@@ -489,7 +503,8 @@ ShaftTrack fitRange(std::span<const Evidence> evidence, const FitContext& contex
         frames[i].realSeconds = real[i];
         frames[i].gain = gainOf(evidence[i], toldIn(told, evidence[i].frame), clutter);
     }
-    const detail::Path path = detail::bestPath(frames, context.shot.view == marks::View::downTheLine ? 1.2 : 3.0);
+    const detail::Path path =
+        detail::bestPath(frames, context.shot.view == marks::View::downTheLine ? 1.2 : 3.0);
     const double step = frameStep(evidence, realPerShown);
     ShaftTrack track(evidence.size());
     for (std::size_t i = 0; i < evidence.size(); ++i) {
@@ -530,19 +545,21 @@ ShaftTrack fitRange(std::span<const Evidence> evidence, const FitContext& contex
 
 ShaftTrack fitShaft(std::span<const Evidence> evidence, const FitContext& context,
                     std::span<const marks::HandMark> handMarks) {
-    ShaftTrack track = fitRange(evidence, context, toldByHand(handMarks), clutterOf(evidence, context.shot.view));
+    ShaftTrack track =
+        fitRange(evidence, context, toldByHand(handMarks), clutterOf(evidence, context.shot.view));
     countTurnsFromBelow(track);
     return track;
 }
 
-ShaftTrack applyHandMarks(const ShaftTrack& before, std::span<const Evidence> evidence, const FitContext& context,
-                          std::span<const marks::HandMark> handMarks) {
+ShaftTrack applyHandMarks(const ShaftTrack& before, std::span<const Evidence> evidence,
+                          const FitContext& context, std::span<const marks::HandMark> handMarks) {
     const std::vector<Told> told = toldByHand(handMarks);
     if (told.empty() || before.size() != evidence.size() || evidence.empty()) {
         return before;
     }
     constexpr double kNear = 0.30; ///< real seconds around a marked frame that are fitted again
-    const double step = frameStep(evidence, context.timeScale.realPerShown > 0 ? context.timeScale.realPerShown : 1.0);
+    const double step =
+        frameStep(evidence, context.timeScale.realPerShown > 0 ? context.timeScale.realPerShown : 1.0);
     const int reach = std::max(2, static_cast<int>(std::lround(kNear / step)));
     const Clutter clutter = clutterOf(evidence, context.shot.view);
     ShaftTrack after = before;
@@ -558,8 +575,10 @@ ShaftTrack applyHandMarks(const ShaftTrack& before, std::span<const Evidence> ev
         while (j + 1 < frames.size() && frames[j + 1] - frames[j] <= reach) {
             ++j;
         }
-        const int from = std::max(0, frames[i] - reach), to = std::min(static_cast<int>(evidence.size()), frames[j] + reach + 1);
-        const auto part = evidence.subspan(static_cast<std::size_t>(from), static_cast<std::size_t>(to - from));
+        const int from = std::max(0, frames[i] - reach),
+                  to = std::min(static_cast<int>(evidence.size()), frames[j] + reach + 1);
+        const auto part =
+            evidence.subspan(static_cast<std::size_t>(from), static_cast<std::size_t>(to - from));
         ShaftTrack fitted = fitRange(part, context, told, clutter);
         // Same count of full turns as before: most frames of the stretch still show the same line.
         double turns = 0.0;
@@ -567,7 +586,8 @@ ShaftTrack applyHandMarks(const ShaftTrack& before, std::span<const Evidence> ev
         for (int k = from; k < to; ++k) {
             if (fitted[static_cast<std::size_t>(k - from)] && before[static_cast<std::size_t>(k)]) {
                 turns += std::round((before[static_cast<std::size_t>(k)]->angleDegrees -
-                                     fitted[static_cast<std::size_t>(k - from)]->angleDegrees) / 360.0);
+                                     fitted[static_cast<std::size_t>(k - from)]->angleDegrees) /
+                                    360.0);
                 ++votes;
             }
         }

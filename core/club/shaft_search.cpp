@@ -14,10 +14,12 @@ namespace plumbmark::club {
 
 namespace {
 
-// All lengths as shares of stature. A club's shaft is 9 to 15 mm thick, its grip 25 mm, the longest club shows
-// some 1.05 m beyond the middle of the hands; a player is 1.75 m give or take (equipment rules: 1.219 m at most).
+// All lengths as shares of stature. A club's shaft is 9 to 15 mm thick, its grip 25 mm, the longest club
+// shows some 1.05 m beyond the middle of the hands; a player is 1.75 m give or take (equipment rules: 1.219 m
+// at most).
 constexpr double kNearest = 0.03;
 constexpr double kFarthest = 0.68;
+constexpr double kLongest = 0.69; ///< 1.22 m less the grip's end, nearer the lens, on a small player
 constexpr double kRadialStep = 0.013;
 constexpr int kRadial = static_cast<int>((kFarthest - kNearest) / kRadialStep) + 1;
 constexpr double kSideStep = 0.006; ///< 31 lines within +-9 %
@@ -52,13 +54,13 @@ double wrap180(double a) {
 struct ShaftSearch::State {
     SearchOptions options;
     int lag = 1;
-    std::deque<Item> ring;      ///< frames first .. first + ring.size() - 1
-    std::size_t first = 0;      ///< index of ring.front()
-    std::size_t done = 0;       ///< frames whose evidence is made
+    std::deque<Item> ring; ///< frames first .. first + ring.size() - 1
+    std::size_t first = 0; ///< index of ring.front()
+    std::size_t done = 0;  ///< frames whose evidence is made
     std::size_t pushed = 0;
     std::vector<Evidence> out;
 
-    int factor = 0; ///< reduction of the working picture; 0 = not chosen yet
+    int factor = 0;       ///< reduction of the working picture; 0 = not chosen yet
     double stature = 0.0; ///< working px the tables were made for
     int side = 0;         ///< of the square maps, working px
     int half = 0;
@@ -82,7 +84,8 @@ struct ShaftSearch::State {
         behindSamples = static_cast<int>((kBehindTo - kBehindFrom) / kRadialStep);
         behind.resize(static_cast<std::size_t>(Evidence::kBins) * behindSamples);
         const auto at = [&](double x, double y) {
-            return static_cast<std::int32_t>(std::lround(y)) * side + static_cast<std::int32_t>(std::lround(x));
+            return static_cast<std::int32_t>(std::lround(y)) * side +
+                   static_cast<std::int32_t>(std::lround(x));
         };
         for (int b = 0; b < Evidence::kBins; ++b) {
             const base::Vec2 d = directionOf(b - 180);
@@ -267,16 +270,18 @@ struct ShaftSearch::State {
             for (int d = -4; d <= 4; ++d) {
                 taken[(at + d + Evidence::kBins) % Evidence::kBins] = true;
             }
-            const detail::LineGuess guess{hands.grip, static_cast<double>(at - 180),
-                                          e.offset[at] * 0.005 * hands.staturePixels,
-                                          kNearest * hands.staturePixels,
-                                          e.reach[at] * 0.005 * hands.staturePixels};
-            auto line = detail::fitLine(now.frame.luma(), past == nullptr ? video::PlaneView{} : past->frame.luma(),
-                                        future == nullptr ? video::PlaneView{} : future->frame.luma(), guess,
-                                        hands.staturePixels);
+            const detail::LineGuess guess{
+                hands.grip, static_cast<double>(at - 180), e.offset[at] * 0.005 * hands.staturePixels,
+                kNearest * hands.staturePixels, e.reach[at] * 0.005 * hands.staturePixels};
+            auto line = detail::fitLine(
+                now.frame.luma(), past == nullptr ? video::PlaneView{} : past->frame.luma(),
+                future == nullptr ? video::PlaneView{} : future->frame.luma(), guess, hands.staturePixels);
             const int bin = line ? static_cast<int>(std::floor(line->angleDegrees)) + 180 : 0;
             if (line && !forbidden[std::clamp(bin, 0, Evidence::kBins - 1)]) {
                 line->score *= e.score[at] / 255.0F;
+                if (line->reach > kLongest * hands.staturePixels) {
+                    line->score *= 0.5F; // longer than a club, unless something behind it happens to go on
+                }
                 e.lines.push_back(*line);
             }
         }

@@ -132,13 +132,15 @@ int main(int argc, char** argv) {
     const double fitting = std::chrono::duration<double>(std::chrono::steady_clock::now() - t0).count();
     const auto ballEvidence = watch.finish();
     const auto ball = club::findBall(ballEvidence, track, context);
-    std::printf("%zu frames, stature %.0f px; search %.2f ms, ball %.2f ms a frame; path %.0f ms; %zu ball spots\n",
-                evidence.size(), stature, 1e3 * spent / evidence.size(), 1e3 * spentBall / evidence.size(),
-                1e3 * fitting, ballEvidence.spots.size());
+    std::printf(
+        "%zu frames, stature %.0f px; search %.2f ms, ball %.2f ms a frame; path %.0f ms; %zu ball spots\n",
+        evidence.size(), stature, 1e3 * spent / evidence.size(), 1e3 * spentBall / evidence.size(),
+        1e3 * fitting, ballEvidence.spots.size());
 
     const auto trueAngle = [&](int i) { return club::angleOf(*point(i, "grip") - *point(i, "club_butt")); };
     const auto turn = [](double a) { return std::remainder(a, 360.0); };
-    // Per stretch between moments. The head's middle lies beside the shaft's axis, so the axis is butt to hands.
+    // Per stretch between moments. The head's middle lies beside the shaft's axis, so the axis is butt to
+    // hands.
     std::vector<std::pair<std::string, double>> moments;
     for (const auto& m : truth["moments"]) {
         if (m["time_s"].is_number()) {
@@ -187,9 +189,11 @@ int main(int argc, char** argv) {
         if (list) {
             std::printf("%4zu %.3f true %7.2f ", i, evidence[i].time.value(), t);
             if (track[i]) {
-                std::printf("found %8.2f +- %.2f error %7.2f head off %5.1f reach %.0f %s", track[i]->angleDegrees,
-                            track[i]->sigmaDegrees, turn(track[i]->angleDegrees - t), 
-                            track[i]->head ? base::length(*track[i]->head - *point(static_cast<int>(i), "club_head")) : -1.0,
+                std::printf("found %8.2f +- %.2f error %7.2f head off %5.1f reach %.0f %s",
+                            track[i]->angleDegrees, track[i]->sigmaDegrees, turn(track[i]->angleDegrees - t),
+                            track[i]->head
+                                ? base::length(*track[i]->head - *point(static_cast<int>(i), "club_head"))
+                                : -1.0,
                             track[i]->head ? base::length(*track[i]->head - track[i]->through) : -1.0,
                             std::string(base::originName(track[i]->origin)).c_str());
             } else {
@@ -200,15 +204,16 @@ int main(int argc, char** argv) {
                 std::printf(" %.1f(%.2f,%.0f)", l.angleDegrees, l.score, l.reach);
             }
             const int bin = static_cast<int>(std::lround(t + 180 + 360)) % 360;
-            std::printf(" at truth %.2f offset %d reach %d", evidence[i].score[bin] / 255.0, evidence[i].offset[bin],
-                        evidence[i].reach[bin]);
+            std::printf(" at truth %.2f offset %d reach %d", evidence[i].score[bin] / 255.0,
+                        evidence[i].offset[bin], evidence[i].reach[bin]);
             std::puts("");
         }
     }
     flush("end");
     if (list) {
         for (const auto& spot : ballEvidence.spots) {
-            std::printf("spot %.1f %.1f contrast %.0f from %d", spot.centre.x, spot.centre.y, spot.contrast, spot.firstLooked);
+            std::printf("spot %.1f %.1f contrast %.0f from %d", spot.centre.x, spot.centre.y, spot.contrast,
+                        spot.firstLooked);
             for (std::size_t i = 0; i < spot.likeness.size(); i += 20) {
                 std::printf(" %d/%d", spot.likeness[i], spot.contrastShare[i]);
             }
@@ -225,7 +230,8 @@ int main(int argc, char** argv) {
                     ball->firstGone ? ball->firstGone->value() : -1);
         if (const auto hit = club::fitHit(evidence, track, *ball, context)) {
             std::printf("hit at %.4f +- %.4f, shaft %.2f +- %.2f, %.0f degrees/s\n", hit->time.value(),
-                        hit->sigma.value(), hit->shaft.angleDegrees, hit->shaft.sigmaDegrees, hit->degreesPerSecond);
+                        hit->sigma.value(), hit->shaft.angleDegrees, hit->shaft.sigmaDegrees,
+                        hit->degreesPerSecond);
         } else {
             std::puts("hit: not told");
         }
@@ -252,7 +258,8 @@ int main(int argc, char** argv) {
             auto image = f->rgb();
             if (track[i]) {
                 const auto& s = *track[i];
-                draw(image, s.through, s.head ? *s.head : s.through + club::directionOf(s.angleDegrees) * 100, {255, 0, 0});
+                draw(image, s.through, s.head ? *s.head : s.through + club::directionOf(s.angleDegrees) * 100,
+                     {255, 0, 0});
             }
             if (ball) {
                 draw(image, ball->centre - base::Vec2{8, 0}, ball->centre + base::Vec2{8, 0}, {0, 255, 0});

@@ -13,15 +13,15 @@ namespace plumbmark::club::detail {
 
 namespace {
 
-// Peak shaft speed of professionals is 2413 +- 442 degrees a second (Zheng and others 2008, Int J Sports Med 29);
-// a projected angle can turn faster than the club itself.
+// Peak shaft speed of professionals is 2413 +- 442 degrees a second (Zheng and others 2008, Int J Sports Med
+// 29); a projected angle can turn faster than the club itself.
 constexpr double kFastest = 3300.0;
 constexpr double kUsualAcceleration = 15000.0; ///< degrees per second squared, real time
 constexpr double kNodeSeconds = 0.008;
 
 /// out[i] = max over the two, with a note which won.
-void keepBetter(float* __restrict best, std::int8_t* __restrict who, const float* __restrict other, float cost,
-                std::int8_t label, int n) {
+void keepBetter(float* __restrict best, std::int8_t* __restrict who, const float* __restrict other,
+                float cost, std::int8_t label, int n) {
     for (int i = 0; i < n; ++i) {
         const float v = other[i] - cost;
         const bool better = v > best[i];
@@ -46,7 +46,8 @@ Path bestPath(std::span<const PathFrame> frames, double jumpCost) {
         for (int i = 1; i < count; ++i) {
             gaps.push_back(frames[i].realSeconds - frames[i - 1].realSeconds);
         }
-        std::nth_element(gaps.begin(), gaps.begin() + static_cast<std::ptrdiff_t>(gaps.size() / 2), gaps.end());
+        std::nth_element(gaps.begin(), gaps.begin() + static_cast<std::ptrdiff_t>(gaps.size() / 2),
+                         gaps.end());
         step = std::max(1e-4, gaps[gaps.size() / 2]);
     }
     const int group = std::max(1, static_cast<int>(std::lround(kNodeSeconds / step)));
@@ -56,7 +57,8 @@ Path bestPath(std::span<const PathFrame> frames, double jumpCost) {
         ++width;
     }
     const int bins = 360 / width;
-    const int fastest = std::clamp(static_cast<int>(std::lround(kFastest * nodeStep / width)), 3, bins / 2 - 1);
+    const int fastest =
+        std::clamp(static_cast<int>(std::lround(kFastest * nodeStep / width)), 3, bins / 2 - 1);
     const int speeds = 2 * fastest + 1;
     const double usual = 1.0 + kUsualAcceleration * nodeStep * nodeStep / width;
     const int change = std::min({fastest, 126, static_cast<int>(std::ceil(3.0 * usual)) + 1});
@@ -96,7 +98,8 @@ Path bestPath(std::span<const PathFrame> frames, double jumpCost) {
         } else {
             from[node].assign(states, 0);
             std::fill(merged.begin(), merged.end(), kNever);
-            peak[node] = static_cast<std::size_t>(std::max_element(before.begin(), before.end()) - before.begin());
+            peak[node] =
+                static_cast<std::size_t>(std::max_element(before.begin(), before.end()) - before.begin());
             const float jumped = before[peak[node]] - static_cast<float>(jumpCost);
             for (int v = 0; v < speeds; ++v) {
                 float* best = merged.data() + static_cast<std::size_t>(v) * bins;
@@ -106,8 +109,8 @@ Path bestPath(std::span<const PathFrame> frames, double jumpCost) {
                     if (u < 0 || u >= speeds) {
                         continue;
                     }
-                    keepBetter(best, who, before.data() + static_cast<std::size_t>(u) * bins, costs[a + change],
-                               static_cast<std::int8_t>(a), bins);
+                    keepBetter(best, who, before.data() + static_cast<std::size_t>(u) * bins,
+                               costs[a + change], static_cast<std::int8_t>(a), bins);
                 }
                 if (v == fastest) { // a jump lands at rest
                     for (int b = 0; b < bins; ++b) {

@@ -16,8 +16,8 @@ struct PathFrame {
 };
 
 /// The path of angle over time with the greatest sum of gains less the cost of turning and of changing the
-/// turning speed; one unwrapped angle per frame, degrees. States are (angle, step), so a dropout is crossed at
-/// the speed the shaft had. Angles are quantised to `binDegrees` returned through the path itself (1 to 4
+/// turning speed; one unwrapped angle per frame, degrees. States are (angle, step), so a dropout is crossed
+/// at the speed the shaft had. Angles are quantised to `binDegrees` returned through the path itself (1 to 4
 /// degrees, by frame rate).
 struct Path {
     std::vector<double> angle;

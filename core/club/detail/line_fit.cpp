@@ -72,8 +72,8 @@ Straight solve(const std::vector<Station>& stations, const std::vector<double>& 
 constexpr int kProfile = 49; ///< at most, odd
 
 /// How far the line goes on: presence of a ridge (or of motion) within a thickness of the fitted line, from
-/// `start` to `limit`, px along. A stretch where the shaft hides against something of its own shade is crossed
-/// when enough of the very same line comes after it.
+/// `start` to `limit`, px along. A stretch where the shaft hides against something of its own shade is
+/// crossed when enough of the very same line comes after it.
 double findEnd(const video::PlaneView& now, const video::PlaneView& past, const video::PlaneView& future,
                base::Vec2 origin, base::Vec2 d, double start, double limit, double shaft) {
     const bool moving = past.data != nullptr && future.data != nullptr;
@@ -210,7 +210,8 @@ std::optional<LineCandidate> fitLine(video::PlaneView now, video::PlaneView past
         trust.assign(stations.size(), 1.0);
         if (round == 0) {
             line = {};
-            // The best-supported of the lines through pairs far apart: a dozen outliers must not tilt the start.
+            // The best-supported of the lines through pairs far apart: a dozen outliers must not tilt the
+            // start.
             double bestVote = -1.0;
             const double agree = 0.6 * shaft + 0.5;
             for (std::size_t i = 0; i < stations.size(); i += 2) {
@@ -222,7 +223,8 @@ std::optional<LineCandidate> fitLine(video::PlaneView now, video::PlaneView past
                     const double slope = (stations[j].across - stations[i].across) / run;
                     double vote = 0.0;
                     for (const Station& s : stations) {
-                        const double r = s.across - stations[i].across - slope * (s.along - stations[i].along);
+                        const double r =
+                            s.across - stations[i].across - slope * (s.along - stations[i].along);
                         vote += std::abs(r) < agree ? s.weight * (1.0 - std::abs(r) / agree) : 0.0;
                     }
                     if (vote > bestVote) {
@@ -303,11 +305,12 @@ std::optional<LineCandidate> fitLine(video::PlaneView now, video::PlaneView past
     c.throughY = static_cast<float>(foot.y);
     const double shift = base::dot(origin - foot, dir);
     c.near = static_cast<float>(low + shift);
-    const double end = findEnd(now, past, future, foot, dir, std::max(0.0, low + shift),
-                               0.72 * stature, shaft);
+    const double end =
+        findEnd(now, past, future, foot, dir, std::max(0.0, low + shift), 0.72 * stature, shaft);
     c.reach = static_cast<float>(std::max(end, 0.9 * (high + shift)));
     c.sigmaPixels = static_cast<float>(across);
-    c.score = static_cast<float>(std::min(1.0, 1.2 * carriers / count)); // share of the way that carries the line
+    c.score =
+        static_cast<float>(std::min(1.0, 1.2 * carriers / count)); // share of the way that carries the line
     const double run = (high - low) / 2;
     c.bend = bendBottom > 0 ? static_cast<float>(-bendTop / bendBottom * run * run) : 0.0F;
     return c;

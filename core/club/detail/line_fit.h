@@ -10,7 +10,8 @@
 
 namespace plumbmark::club::detail {
 
-/// Where to look, picture px: the line `offset` beside the hands (toward larger angles), from `near` to `reach`.
+/// Where to look, picture px: the line `offset` beside the hands (toward larger angles), from `near` to
+/// `reach`.
 struct LineGuess {
     base::Vec2 hands;
     double angleDegrees = 0.0;

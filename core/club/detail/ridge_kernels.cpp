@@ -22,8 +22,8 @@ inline std::uint8_t outsideOne(std::uint8_t c, std::uint8_t a, std::uint8_t b) {
 }
 } // namespace
 
-void outside(std::uint8_t* __restrict dst, const std::uint8_t* c, const std::uint8_t* a, const std::uint8_t* b,
-             std::size_t n) {
+void outside(std::uint8_t* __restrict dst, const std::uint8_t* c, const std::uint8_t* a,
+             const std::uint8_t* b, std::size_t n) {
     for (std::size_t i = 0; i < n; ++i) {
         dst[i] = outsideOne(c[i], a[i], b[i]);
     }

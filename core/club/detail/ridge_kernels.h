@@ -7,8 +7,8 @@
 
 namespace plumbmark::club::detail {
 
-/// dst[i] = how far c[i] lies outside the band spanned by a[i] and b[i]: above both (bright ridge) or below both
-/// (dark ridge), else 0. In space: a, b on both sides of a thin line. In time: past and future.
+/// dst[i] = how far c[i] lies outside the band spanned by a[i] and b[i]: above both (bright ridge) or below
+/// both (dark ridge), else 0. In space: a, b on both sides of a thin line. In time: past and future.
 void outside(std::uint8_t* dst, const std::uint8_t* c, const std::uint8_t* a, const std::uint8_t* b,
              std::size_t n);
 
@@ -21,8 +21,8 @@ void outsideMax(std::uint8_t* dst, const std::uint8_t* c, const std::uint8_t* a,
 void combine(std::uint8_t* dst, const std::uint8_t* along, const std::uint8_t* across,
              const std::uint8_t* inTime, std::uint8_t floor, std::uint8_t cap, std::size_t n);
 
-/// One ray of `samples` points, `kSides` parallel lines: running sums of (value - tau), their maxima and where
-/// those are reached.
+/// One ray of `samples` points, `kSides` parallel lines: running sums of (value - tau), their maxima and
+/// where those are reached.
 inline constexpr int kSides = 32;
 struct RaySums {
     std::int16_t best[kSides];

@@ -17,20 +17,20 @@
 
 namespace plumbmark::club::synthetic {
 
-/// A flat puppet swing in luma: enough picture to search a shaft in, with the exact truth beside it. It shares
-/// nothing with the demo renderer, on purpose.
+/// A flat puppet swing in luma: enough picture to search a shaft in, with the exact truth beside it. It
+/// shares nothing with the demo renderer, on purpose.
 struct Swing {
     int width = 640, height = 720;
     double fps = 240.0;
-    double stature = 430.0; ///< px
+    double stature = 430.0;  ///< px
     double exposure = 0.001; ///< seconds
     int side = 1;            ///< +1: target to the right
     double background = 0.0; ///< 0 plain .. 1 busy
     double shaftLuma = 210.0;
-    double noise = 2.0;      ///< grey levels, one sigma
+    double noise = 2.0; ///< grey levels, one sigma
     bool club = true;
     bool ball = true;
-    bool ballStays = false;  ///< practice swing beside a ball
+    bool ballStays = false;   ///< practice swing beside a ball
     double clubLength = 0.56; ///< grip to head, statures
     unsigned seed = 1;
 
@@ -47,8 +47,12 @@ struct Swing {
     [[nodiscard]] base::Vec2 hands(double t) const {
         return shoulder() + directionOf(arm(t)) * (0.36 * stature);
     }
-    [[nodiscard]] base::Vec2 head(double t) const { return hands(t) + directionOf(shaft(t)) * (clubLength * stature); }
-    [[nodiscard]] base::Vec2 butt(double t) const { return hands(t) - directionOf(shaft(t)) * (0.06 * stature); }
+    [[nodiscard]] base::Vec2 head(double t) const {
+        return hands(t) + directionOf(shaft(t)) * (clubLength * stature);
+    }
+    [[nodiscard]] base::Vec2 butt(double t) const {
+        return hands(t) - directionOf(shaft(t)) * (0.06 * stature);
+    }
     [[nodiscard]] double ballRadius() const { return 0.0125 * stature; }
     [[nodiscard]] base::Vec2 ballAt() const {
         return head(impact()) + base::Vec2{side * (ballRadius() + 0.008 * stature), 0.0};
@@ -71,24 +75,25 @@ struct Swing {
         // Body: legs, trunk, head; then forearms over the club's grip.
         const base::Vec2 hip{width * 0.5, height * 0.33 + 0.30 * stature};
         for (int leg : {-1, 1}) {
-            stroke(p, hip + base::Vec2{leg * 0.05 * stature, 0}, hip + base::Vec2{leg * 0.13 * stature, 0.47 * stature},
-                   0.045F * s, 60.0F);
+            stroke(p, hip + base::Vec2{leg * 0.05 * stature, 0},
+                   hip + base::Vec2{leg * 0.13 * stature, 0.47 * stature}, 0.045F * s, 60.0F);
         }
         stroke(p, shoulder(), hip, 0.10F * s, 130.0F);
-        stroke(p, shoulder() - base::Vec2{0, 0.13 * stature}, shoulder() - base::Vec2{0, 0.10 * stature}, 0.05F * s,
-               170.0F);
+        stroke(p, shoulder() - base::Vec2{0, 0.13 * stature}, shoulder() - base::Vec2{0, 0.10 * stature},
+               0.05F * s, 170.0F);
         if (ball && (ballStays || t < impact())) {
             stroke(p, ballAt(), ballAt(), static_cast<float>(ballRadius()), 235.0F);
         }
         if (club) {
             std::vector<float> mean(p.size(), 0.0F);
-            constexpr int kParts = 8;
+            constexpr int kParts = 5;
             for (int k = 0; k < kParts; ++k) {
                 const double tk = t + ((k + 0.5) / kParts - 0.5) * exposure;
                 std::vector<float> q = p;
                 stroke(q, butt(tk), head(tk), static_cast<float>(std::max(0.8, 0.0032 * stature)),
                        static_cast<float>(shaftLuma));
-                stroke(q, head(tk), head(tk) + base::Vec2{side * 0.01 * stature, 0.012 * stature}, 0.016F * s, 40.0F);
+                stroke(q, head(tk), head(tk) + base::Vec2{side * 0.01 * stature, 0.012 * stature}, 0.016F * s,
+                       40.0F);
                 for (std::size_t i = 0; i < p.size(); ++i) {
                     mean[i] += q[i] / kParts;
                 }
@@ -120,8 +125,12 @@ struct Swing {
 
     /// Soft-edged thick line (a disc when both ends coincide).
     void stroke(std::vector<float>& p, base::Vec2 a, base::Vec2 b, float half, float luma) const {
-        const auto lo = [&](double u, double v) { return static_cast<int>(std::floor(std::min(u, v) - half - 2)); };
-        const auto hi = [&](double u, double v) { return static_cast<int>(std::ceil(std::max(u, v) + half + 2)); };
+        const auto lo = [&](double u, double v) {
+            return static_cast<int>(std::floor(std::min(u, v) - half - 2));
+        };
+        const auto hi = [&](double u, double v) {
+            return static_cast<int>(std::ceil(std::max(u, v) + half + 2));
+        };
         const int x0 = std::clamp(lo(a.x, b.x), 0, width);
         const int x1 = std::clamp(hi(a.x, b.x), 0, width);
         const int y0 = std::clamp(lo(a.y, b.y), 0, height);
@@ -154,7 +163,8 @@ struct Swing {
         for (int i = 0; i < posts; ++i) { // fence posts and mat lines
             const double x = any(random) * width;
             const double y = height * (0.6 + 0.4 * any(random));
-            stroke(p, {x, height * 0.1}, {x + 10, height * 0.6}, 1.5F, static_cast<float>(40 + 180 * any(random)));
+            stroke(p, {x, height * 0.1}, {x + 10, height * 0.6}, 1.5F,
+                   static_cast<float>(40 + 180 * any(random)));
             stroke(p, {0, y}, {static_cast<double>(width), y + 30 * (any(random) - 0.5)}, 1.5F,
                    static_cast<float>(40 + 180 * any(random)));
         }
@@ -162,7 +172,8 @@ struct Swing {
         for (int i = 0; i < leaves; ++i) {
             const base::Vec2 c{any(random) * width, any(random) * height};
             const base::Vec2 e = c + base::Vec2{8 * any(random) - 4, 8 * any(random) - 4};
-            stroke(p, c, e, static_cast<float>(0.5 + 2 * any(random)), static_cast<float>(70 + 110 * any(random)));
+            stroke(p, c, e, static_cast<float>(0.5 + 2 * any(random)),
+                   static_cast<float>(70 + 110 * any(random)));
         }
         return p;
     }
@@ -186,7 +197,8 @@ struct Swing {
 };
 
 /// Evidence of the whole swing.
-inline std::vector<Evidence> search(const Swing& swing, base::Vec2 bias = {}, int first = 0, int last = 1 << 20) {
+inline std::vector<Evidence> search(const Swing& swing, base::Vec2 bias = {}, int first = 0,
+                                    int last = 1 << 20) {
     SearchOptions options;
     options.framesPerSecond = swing.fps;
     ShaftSearch search(options);

@@ -39,7 +39,7 @@ const std::vector<Command>& table() {
           "Renders a demo swing with its exact truth into a folder.",
           {"FOLDER"},
           {{"--case", "NAME", "which swing; without it the sound one"}},
-          {"plumbmark demo /tmp/demo", "plumbmark demo /tmp/demo --case narrow-stance"}},
+          {"plumbmark demo /tmp/demo", "plumbmark demo /tmp/demo --case narrow-drift"}},
          runDemo},
         {{"lesson add",
           "Brings a clip into the library: measured, judged and kept.",

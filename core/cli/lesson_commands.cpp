@@ -211,16 +211,16 @@ base::Result<int> runLessonAdd(const Arguments& args, const Services& services, 
             "arguments.extra",
             "--lesson names a lesson that has its player and title; leave --player and --title out.");
     }
+    const auto outputs = Outputs::check(args, services, path);
+    if (!outputs) {
+        return outputs.error();
+    }
     auto clip = video::Clip::open(path);
     if (!clip) {
         return clip.error();
     }
     if (auto complete = completeRequest(args, **clip, *request, streams); !complete) {
         return complete.error();
-    }
-    const auto outputs = Outputs::check(args, services, path);
-    if (!outputs) {
-        return outputs.error();
     }
     const auto network = fetchNetwork(services);
     if (!network) {

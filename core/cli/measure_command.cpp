@@ -154,16 +154,16 @@ base::Result<int> runMeasure(const Arguments& args, const Services& services, St
     if (!request) {
         return request.error();
     }
+    const auto outputs = Outputs::check(args, services, path);
+    if (!outputs) {
+        return outputs.error();
+    }
     auto clip = video::Clip::open(path);
     if (!clip) {
         return clip.error();
     }
     if (auto complete = completeRequest(args, **clip, *request, streams); !complete) {
         return complete.error();
-    }
-    const auto outputs = Outputs::check(args, services, path);
-    if (!outputs) {
-        return outputs.error();
     }
     const auto network = fetchNetwork(services);
     if (!network) {

@@ -15,8 +15,7 @@ using marks::Landmark;
 using marks::MomentId;
 
 constexpr std::size_t kMostStills = 8;
-constexpr double kPictureAspect =
-    0.90; ///< width to height of every cut-out: a swing is nearly as wide as high
+constexpr double kPictureAspect = 1.0; ///< width to height of every cut-out: a swing is as wide as high
 
 /// Which moments to show when there are more than fit, most telling first.
 constexpr std::array kImportance{MomentId::address,
@@ -546,7 +545,7 @@ class Layout {
                 page_.items.emplace_back(Shape{signOf(state), {x + sign / 2, y + height / 2}, sign});
                 text(x + sign + 0.8, y, 20.0, std::string(stateWord(state)), style);
             }
-            x += sign + 0.8 + 2.1 * static_cast<double>(stateWord(state).size()) * s_.small / 7.2;
+            x += sign + 3.2 + 1.35 * static_cast<double>(stateWord(state).size()) * s_.small / 7.2;
         }
         return height + 0.8;
     }

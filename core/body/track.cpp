@@ -136,8 +136,8 @@ Pose poseOf(const Observation& o, const std::array<Vec2, kPointCount>& joints, d
             pose.doubt[index(p.trail)] = base::length(trail.peak - trail.direct);
         }
         const auto joint = [&](Point which) { return joints[static_cast<std::size_t>(which)]; };
-        put(p.lead, face ? lead.direct : joint(left ? p.left : p.right), sigmaOf(lead));
-        put(p.trail, face ? trail.direct : joint(left ? p.right : p.left), sigmaOf(trail));
+        put(p.lead, face ? lead.direct : joint(leadIsLeft ? p.left : p.right), sigmaOf(lead));
+        put(p.trail, face ? trail.direct : joint(leadIsLeft ? p.right : p.left), sigmaOf(trail));
     }
     put(Landmark::nose, o[Point::nose].direct, sigmaOf(o[Point::nose]));
     return pose;
@@ -161,9 +161,18 @@ void putGrip(const Observation& o, Pose& pose, double time) {
 /// now and then. So: the direct answer plus the difference to the peaks, taken as the median over the looks
 /// around.
 std::vector<std::array<Vec2, kPointCount>> steadyJoints(std::span<const Observation> seen,
-                                                        const std::vector<double>& time) {
+                                                        const std::vector<double>& time,
+                                                        const std::vector<bool>& upper,
+                                                        const std::vector<bool>& lower) {
     constexpr double around = 0.12; // seconds to either side
     constexpr double cells = 9.5;   // a peak farther off than this is somebody else's
+    // The place of the point once the sides are repaired: otherwise both sides would be mixed in the median.
+    const auto mine = [&](std::size_t k, std::size_t p) {
+        const auto first = static_cast<std::size_t>(Point::left_shoulder);
+        const auto legs = static_cast<std::size_t>(Point::left_hip);
+        const bool swapped = p >= legs ? lower[k] : p >= first && upper[k];
+        return !swapped ? p : p % 2 == 1 ? p + 1 : p - 1;
+    };
     std::vector<std::array<Vec2, kPointCount>> out(seen.size());
     std::vector<double> x;
     std::vector<double> y;
@@ -172,7 +181,7 @@ std::vector<std::array<Vec2, kPointCount>> steadyJoints(std::span<const Observat
             x.clear();
             y.clear();
             const auto take = [&](std::size_t k) {
-                const PosePoint& q = seen[k].points[p];
+                const PosePoint& q = seen[k].points[mine(k, p)];
                 const Vec2 d = q.peak - q.direct;
                 if (base::length(d) < cells / 64 * seen[k].region.size) {
                     x.push_back(d.x);
@@ -185,7 +194,7 @@ std::vector<std::array<Vec2, kPointCount>> steadyJoints(std::span<const Observat
             for (std::size_t k = i + 1; k < seen.size() && time[k] - time[i] < around; ++k) {
                 take(k);
             }
-            out[i][p] = seen[i].points[p].direct + (x.empty() ? Vec2{} : Vec2{median(x), median(y)});
+            out[i][p] = seen[i].points[mine(i, p)].direct + (x.empty() ? Vec2{} : Vec2{median(x), median(y)});
         }
     }
     return out;
@@ -247,6 +256,9 @@ constexpr Error errorOf(Landmark l) {
         return {0.02, 0.03, 0.02, 0.03};
     }
 }
+
+/// How much of the distance between the network's two answers counts as one sigma.
+constexpr double kDoubtShare = 0.3;
 
 /// Seconds of real time to either side over which a landmark is smoothed.
 double reachOf(Landmark l) {
@@ -385,7 +397,7 @@ AutoTrack autoTrack(std::span<const Observation> seen, std::span<const base::Sec
     for (std::size_t i = 0; i < n; ++i) {
         time[i] = seen[i].time.value() * real;
     }
-    const auto joints = steadyJoints(seen, time);
+    const auto joints = steadyJoints(seen, time, upper, lower);
     std::vector<Pose> poses(n);
     for (std::size_t i = 0; i < n; ++i) {
         poses[i] = poseOf(seen[i], joints[i], time[i], leadIsLeft, upper[i], lower[i]);
@@ -489,6 +501,18 @@ AutoTrack autoTrack(std::span<const Observation> seen, std::span<const base::Sec
         }
     }
     const double openSpan = span.empty() ? 0.2 * stature : std::max(0.02 * stature, median(span));
+    // Shoulder joints of a standing adult lie some 0.2 statures apart (0.22 to 0.23 over the acromions: Heinz
+    // et al. 2003, J Stat Educ 11(2)). Much less, seen from the front, means that the network mixes the two
+    // up.
+    if (faceOn && out.stature && !span.empty() && openSpan < 0.14 * stature) {
+        for (Pose& p : poses) {
+            for (const Landmark l : {Landmark::lead_shoulder, Landmark::trail_shoulder}) {
+                p.doubt[index(l)] = std::max(p.doubt[index(l)], (0.2 * stature - openSpan) / 2 / kDoubtShare);
+            }
+        }
+        out.warnings.emplace_back(
+            "The two shoulders could not be told apart well at address; mark them by hand.");
+    }
     std::vector<double> turned(n, 0.0); // 0: as at address .. 1: shoulders edge-on
     for (std::size_t i = 0; i < n && faceOn; ++i) {
         const double now =
@@ -625,7 +649,7 @@ AutoTrack autoTrack(std::span<const Observation> seen, std::span<const base::Sec
                                                  : error.near);
             const double far =
                 0.3 * stature * std::max(0.0, gapTo[i] - 0.02); // what it may do between two looks
-            const double doubt = 0.3 * poses[nearest[i]].doubt[l];
+            const double doubt = kDoubtShare * poses[nearest[i]].doubt[l];
             const double sigma = std::sqrt(own * own + 0.25 * smoothed[i]->sigma * smoothed[i]->sigma +
                                            far * far + doubt * doubt);
             out.track[i][landmark] =

@@ -152,6 +152,27 @@ TEST(Sides, AFewSwappedObservationsAreRepairedByContinuity) {
     }
 }
 
+TEST(Sides, SwappedLooksWithPulledInDirectAnswersAreNotMixedTogether) {
+    // Unsure looks pull the direct answers of both sides together while the heat's peaks stay right.
+    auto seen = swing(false);
+    for (std::size_t i = 0; i < seen.size(); ++i) {
+        for (auto& p : seen[i].points) {
+            p.direct.x = 500 + 0.4 * (p.peak.x - 500);
+        }
+        if (i % 3 == 1) {
+            for (int p = static_cast<int>(Point::left_shoulder); p < static_cast<int>(kPointCount); p += 2) {
+                std::swap(seen[i].points[static_cast<std::size_t>(p)],
+                          seen[i].points[static_cast<std::size_t>(p + 1)]);
+            }
+        }
+    }
+    const auto made = autoTrack(seen, frameTimes(), context(marks::Hand::right, false));
+    for (const auto& f : made.track) {
+        EXPECT_NEAR(f[Landmark::lead_ankle]->at.x, 580, 2) << f.time.value();
+        EXPECT_NEAR(f[Landmark::trail_ankle]->at.x, 420, 2) << f.time.value();
+    }
+}
+
 TEST(Track, CoversEveryFrameWithHonestOrigins) {
     const auto made = autoTrack(swing(false), frameTimes(), context(marks::Hand::right, false));
     ASSERT_EQ(made.track.size(), 481U);

@@ -10,7 +10,7 @@ namespace plumbmark::demo {
 struct Key {
     double time = 0.0; ///< s
     double value = 0.0;
-    std::optional<double> slope; ///< per second; nothing: chosen so that the curve does not overshoot
+    std::optional<double> slope = std::nullopt; ///< per second; nothing: chosen so that the curve does not overshoot
 };
 
 /// A smooth function of time through keys. Monotone cubic pieces between keys, flat before the first and after

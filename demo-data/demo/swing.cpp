@@ -169,7 +169,7 @@ void Motion::buildBody() {
     const double back = p.pelvisShiftBack * h;
     // A pelvis slightly toward the target at address lets the hands hang under the chest.
     const double setUp = 0.45 * body_.trunk * std::tan(p.addressTilt * kDeg);
-    pelvisX_ = curve({{0.0, setUp}, {0.55 * tb, setUp + back}, {turnBack, setUp + back * 0.85},
+    pelvisX_ = curve({{0.0, setUp}, {0.5 * tb, setUp + 0.8 * back}, {turnBack, setUp + back},
                       {tb + 0.35 * td, setUp + lerp(back, p.pelvisShiftImpact * h, 0.55)},
                       {hit, setUp + p.pelvisShiftImpact * h},
                       {hit + 0.12 * ft, lerp(setUp + p.pelvisShiftImpact * h, leadAnkleX * p.weightFinish, 0.35)},

@@ -39,7 +39,8 @@ struct Camera {
 
 /// Looks along `heading` (level, unit), raised by `pitch` degrees, turned clockwise by `roll` degrees as seen
 /// from behind the camera.
-[[nodiscard]] inline Camera makeCamera(V3 position, V3 heading, double pitch, double roll, double focal, int width, int height) {
+[[nodiscard]] inline Camera makeCamera(V3 position, V3 heading, double pitch, double roll, double focal,
+                                       int width, int height) {
     Camera c;
     c.position = position;
     const V3 level{heading.x, heading.y, 0};

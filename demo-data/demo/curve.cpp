@@ -26,7 +26,8 @@ Curve::Curve(std::vector<Key> keys, double start, double end, double sigma) : st
     std::vector<double> slope(n, 0.0);
     for (std::size_t i = 1; i + 1 < n; ++i) {
         const double h0 = kept[i].time - kept[i - 1].time, h1 = kept[i + 1].time - kept[i].time;
-        const double d0 = (kept[i].value - kept[i - 1].value) / h0, d1 = (kept[i + 1].value - kept[i].value) / h1;
+        const double d0 = (kept[i].value - kept[i - 1].value) / h0,
+                     d1 = (kept[i + 1].value - kept[i].value) / h1;
         if (d0 * d1 > 0) { // weighted harmonic mean: keeps monotone data monotone (Fritsch & Butland 1984)
             const double w0 = 2 * h1 + h0, w1 = h1 + 2 * h0;
             slope[i] = (w0 + w1) / (w0 / d0 + w1 / d1);
@@ -73,8 +74,9 @@ Curve::Curve(std::vector<Key> keys, double start, double end, double sigma) : st
     for (int i = 0; i <= last; ++i) {
         double acc = weight[0] * raw[static_cast<std::size_t>(i)];
         for (int k = 1; k <= reach; ++k) {
-            acc += weight[static_cast<std::size_t>(k)] * (raw[static_cast<std::size_t>(std::max(0, i - k))] +
-                                                          raw[static_cast<std::size_t>(std::min(last, i + k))]);
+            acc +=
+                weight[static_cast<std::size_t>(k)] * (raw[static_cast<std::size_t>(std::max(0, i - k))] +
+                                                       raw[static_cast<std::size_t>(std::min(last, i + k))]);
         }
         table_[static_cast<std::size_t>(i)] = acc / sum;
     }
@@ -88,7 +90,9 @@ double Curve::at(double time) const {
     const auto last = static_cast<std::ptrdiff_t>(table_.size()) - 1;
     const auto i = std::min(static_cast<std::ptrdiff_t>(f), last - 1);
     const double s = f - static_cast<double>(i);
-    const auto v = [&](std::ptrdiff_t k) { return table_[static_cast<std::size_t>(std::clamp<std::ptrdiff_t>(k, 0, last))]; };
+    const auto v = [&](std::ptrdiff_t k) {
+        return table_[static_cast<std::size_t>(std::clamp<std::ptrdiff_t>(k, 0, last))];
+    };
     const double a = v(i - 1), b = v(i), c = v(i + 1), d = v(i + 2);
     return b + 0.5 * s * (c - a + s * (2 * a - 5 * b + 4 * c - d + s * (3 * (b - c) + d - a)));
 }

@@ -16,7 +16,8 @@ struct Look {
     Rgb skin, hair, shirt, shirtSecond, trousers, trousersSecond, shoe, sole, hat, belt, glove, socks;
     Pattern shirtPattern = Pattern::plain;
     bool checkedTrousers = false;
-    double sleeve = 0.72; ///< 0 none, 0.72 short (share of the upper arm), 1 and more: down the forearm (2 = wrist)
+    double sleeve =
+        0.72; ///< 0 none, 0.72 short (share of the upper arm), 1 and more: down the forearm (2 = wrist)
     Legs legs = Legs::trousers;
     Hat hatKind = Hat::cap;
     bool longHair = false, bald = false;
@@ -29,9 +30,26 @@ struct Look {
 
 /// Number of each surface in the texture list.
 enum Surface : int {
-    skinSurface, faceSurface, hairSurface, shirtSurface, sleeveSurface, trouserSurface, shoeSurface, soleSurface,
-    gloveSurface, beltSurface, buckleSurface, hatSurface, shaftSurface, gripSurface, headSurface, ballSurface,
-    teeSurface, sockSurface, buttonSurface, surfaceCount
+    skinSurface,
+    faceSurface,
+    hairSurface,
+    shirtSurface,
+    sleeveSurface,
+    trouserSurface,
+    shoeSurface,
+    soleSurface,
+    gloveSurface,
+    beltSurface,
+    buckleSurface,
+    hatSurface,
+    shaftSurface,
+    gripSurface,
+    headSurface,
+    ballSurface,
+    teeSurface,
+    sockSurface,
+    buttonSurface,
+    surfaceCount
 };
 [[nodiscard]] std::vector<Texture> makeTextures(const Look& look);
 
@@ -44,6 +62,7 @@ struct SurfacePoints {
     V3 nose, crown, faceFront, headBack, leadEar, trailEar, buckle, sternum, pelvisRear;
     V3 leadingEdge;
 };
-[[nodiscard]] SurfacePoints surfacePoints(const Pose& pose, const Body& body, const ClubSize& club, const Look& look);
+[[nodiscard]] SurfacePoints surfacePoints(const Pose& pose, const Body& body, const ClubSize& club,
+                                          const Look& look);
 
 } // namespace plumbmark::demo

@@ -66,12 +66,15 @@ int main(int argc, char** argv) {
             return 0;
         }
         if (i + 1 >= argc) {
-            return bad("The option " + std::string(a) + " is unknown or needs a value; --help shows all options.");
+            return bad("The option " + std::string(a) +
+                       " is unknown or needs a value; --help shows all options.");
         }
         const std::string_view v = argv[++i];
         double n = 0;
         const bool isNumber = number(v, n);
-        const auto need = [&] { return bad("\"" + std::string(v) + "\" is not a number for " + std::string(a) + "."); };
+        const auto need = [&] {
+            return bad("\"" + std::string(v) + "\" is not a number for " + std::string(a) + ".");
+        };
         if (a == "--case") {
             o.name = v;
         } else if (a == "--out") {
@@ -80,13 +83,19 @@ int main(int argc, char** argv) {
             o.fileStem = v;
         } else if (a == "--view") {
             o.view = marks::viewFromName(v);
-            if (!o.view) { return bad("The view must be face-on or down-the-line."); }
+            if (!o.view) {
+                return bad("The view must be face-on or down-the-line.");
+            }
         } else if (a == "--hand") {
             o.hand = marks::handFromName(v);
-            if (!o.hand) { return bad("The hand must be right or left."); }
+            if (!o.hand) {
+                return bad("The hand must be right or left.");
+            }
         } else if (a == "--club") {
             o.club = marks::clubFromName(v);
-            if (!o.club) { return bad("The club must be one such as driver, wood-3, hybrid-4, iron-7 or wedge-56."); }
+            if (!o.club) {
+                return bad("The club must be one such as driver, wood-3, hybrid-4, iron-7 or wedge-56.");
+            }
         } else if (a == "--size") {
             const auto x = v.find('x');
             double w = 0, h = 0;
@@ -96,12 +105,17 @@ int main(int argc, char** argv) {
             o.width = static_cast<int>(w);
             o.height = static_cast<int>(h);
         } else if (a == "--still") {
-            if (!isNumber || i + 1 >= argc) { return bad("--still needs a time and a file."); }
+            if (!isNumber || i + 1 >= argc) {
+                return bad("--still needs a time and a file.");
+            }
             stillAt = n;
             stillFile = argv[++i];
         } else if (!isNumber) {
-            const bool known = a == "--seed" || a == "--fps" || a == "--playback" || a == "--bitrate" || a == "--shutter" || a == "--rolling" || a == "--roll" || a == "--pan" || a == "--yaw" || a == "--distance";
-            return known ? need() : bad("The option " + std::string(a) + " is unknown; --help shows all options.");
+            const bool known = a == "--seed" || a == "--fps" || a == "--playback" || a == "--bitrate" ||
+                               a == "--shutter" || a == "--rolling" || a == "--roll" || a == "--pan" ||
+                               a == "--yaw" || a == "--distance";
+            return known ? need()
+                         : bad("The option " + std::string(a) + " is unknown; --help shows all options.");
         } else if (a == "--seed") {
             o.seed = static_cast<std::uint64_t>(n);
         } else if (a == "--fps") {
@@ -133,7 +147,8 @@ int main(int argc, char** argv) {
         }
         std::ofstream file(stillFile, std::ios::binary);
         file << "P6\n" << picture->width << " " << picture->height << "\n255\n";
-        file.write(reinterpret_cast<const char*>(picture->pixels.data()), static_cast<std::streamsize>(picture->pixels.size()));
+        file.write(reinterpret_cast<const char*>(picture->pixels.data()),
+                   static_cast<std::streamsize>(picture->pixels.size()));
         return file ? 0 : 1;
     }
     auto made = demo::renderCase(o, out);
@@ -141,6 +156,7 @@ int main(int argc, char** argv) {
         std::fprintf(stderr, "%s\n", made.error().sentence.c_str());
         return made.error().kind == base::ErrorKind::input ? 2 : 1;
     }
-    std::printf("%s\n%s\n%d frames in %.1f s\n", made->clip.c_str(), made->truth.c_str(), made->frames, made->seconds);
+    std::printf("%s\n%s\n%d frames in %.1f s\n", made->clip.c_str(), made->truth.c_str(), made->frames,
+                made->seconds);
     return 0;
 }

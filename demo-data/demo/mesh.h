@@ -18,18 +18,25 @@ struct Rgb {
 };
 /// From 8-bit display values.
 [[nodiscard]] Rgb fromDisplay(int r, int g, int b);
-[[nodiscard]] inline Rgb mix(Rgb a, Rgb b, float k) { return a * (1 - k) + b * k; }
+[[nodiscard]] inline Rgb mix(Rgb a, Rgb b, float k) {
+    return a * (1 - k) + b * k;
+}
 
 /// A small picture wrapped around a part of the figure; u and v in 0..1, both repeat.
 struct Texture {
     int width = 1, height = 1;
     std::vector<Rgb> texels{Rgb{0.5f, 0.5f, 0.5f}};
     float gloss = 0.0f; ///< strength of the highlight
-    void fill(int w, int h, Rgb colour) { width = w; height = h; texels.assign(static_cast<std::size_t>(w) * static_cast<std::size_t>(h), colour); }
+    void fill(int w, int h, Rgb colour) {
+        width = w;
+        height = h;
+        texels.assign(static_cast<std::size_t>(w) * static_cast<std::size_t>(h), colour);
+    }
     [[nodiscard]] Rgb& at(int x, int y) {
         x = ((x % width) + width) % width;
         y = y < 0 ? 0 : y >= height ? height - 1 : y;
-        return texels[static_cast<std::size_t>(y) * static_cast<std::size_t>(width) + static_cast<std::size_t>(x)];
+        return texels[static_cast<std::size_t>(y) * static_cast<std::size_t>(width) +
+                      static_cast<std::size_t>(x)];
     }
 };
 
@@ -56,14 +63,14 @@ struct Mesh {
 struct Ring {
     V3 centre, side, front;
     double sideRadius = 0.1, frontRadius = 0.1;
-    double box = 1.0;    ///< 1 ellipse; under 1 more box-like
-    double bulge = 0.0;  ///< extra radius toward the front (+) or the back (-), share
+    double box = 1.0;   ///< 1 ellipse; under 1 more box-like
+    double bulge = 0.0; ///< extra radius toward the front (+) or the back (-), share
 };
 
 /// A closed tube through rings with `segments` points around each. u runs round from the side axis through
 /// the front, v along. Ends are closed by a point.
-void addTube(Mesh& mesh, const std::vector<Ring>& rings, int segments, int texture, double v0 = 0, double v1 = 1,
-             bool capStart = true, bool capEnd = true);
+void addTube(Mesh& mesh, const std::vector<Ring>& rings, int segments, int texture, double v0 = 0,
+             double v1 = 1, bool capStart = true, bool capEnd = true);
 /// An ellipsoid with the given half axes.
 void addEllipsoid(Mesh& mesh, V3 centre, V3 a, V3 b, V3 c, int around, int along, int texture);
 /// A round bar between two points with radii at its ends.

@@ -24,7 +24,8 @@ void Raster::draw(const std::vector<Corner>& corners, const std::vector<Triangle
         const Corner& a = corners[t.a];
         const Corner* b = &corners[t.b];
         const Corner* c = &corners[t.c];
-        if ((a.away && b->away && c->away) || a.inverseDepth <= 0 || b->inverseDepth <= 0 || c->inverseDepth <= 0) {
+        if ((a.away && b->away && c->away) || a.inverseDepth <= 0 || b->inverseDepth <= 0 ||
+            c->inverseDepth <= 0) {
             continue;
         }
         float area = (b->x - a.x) * (c->y - a.y) - (b->y - a.y) * (c->x - a.x);
@@ -35,7 +36,8 @@ void Raster::draw(const std::vector<Corner>& corners, const std::vector<Triangle
         if (area < 1e-9f) {
             continue;
         }
-        const float ax = a.x - ox, ay = a.y - oy, bx = b->x - ox, by = b->y - oy, cx = c->x - ox, cy = c->y - oy;
+        const float ax = a.x - ox, ay = a.y - oy, bx = b->x - ox, by = b->y - oy, cx = c->x - ox,
+                    cy = c->y - oy;
         const int left = std::max(0, static_cast<int>(std::ceil(std::min({ax, bx, cx}) - 0.5f)));
         const int right = std::min(width_ - 1, static_cast<int>(std::floor(std::max({ax, bx, cx}) - 0.5f)));
         const int top = std::max(0, static_cast<int>(std::ceil(std::min({ay, by, cy}) - 0.5f)));
@@ -65,9 +67,14 @@ void Raster::draw(const std::vector<Corner>& corners, const std::vector<Triangle
                 }
                 depth = z;
                 const float u = wa * a.u + wb * b->u + wc * c->u, v = wa * a.v + wb * b->v + wc * c->v;
-                const int tx = std::min(texture.width - 1, static_cast<int>((u - std::floor(u)) * static_cast<float>(texture.width)));
-                const int ty = std::clamp(static_cast<int>(v * static_cast<float>(texture.height)), 0, texture.height - 1);
-                const Rgb& tex = texture.texels[static_cast<std::size_t>(ty) * static_cast<std::size_t>(texture.width) + static_cast<std::size_t>(tx)];
+                const int tx =
+                    std::min(texture.width - 1,
+                             static_cast<int>((u - std::floor(u)) * static_cast<float>(texture.width)));
+                const int ty = std::clamp(static_cast<int>(v * static_cast<float>(texture.height)), 0,
+                                          texture.height - 1);
+                const Rgb& tex =
+                    texture.texels[static_cast<std::size_t>(ty) * static_cast<std::size_t>(texture.width) +
+                                   static_cast<std::size_t>(tx)];
                 const float shine = wa * a.shine + wb * b->shine + wc * c->shine;
                 Pixel& pixel = pixels_[base + static_cast<std::size_t>(x)];
                 pixel.r = tex.r * (wa * a.r + wb * b->r + wc * c->r) + shine;
@@ -79,8 +86,8 @@ void Raster::draw(const std::vector<Corner>& corners, const std::vector<Triangle
     }
 }
 
-void see(const Mesh& mesh, const Camera& camera, const Light& light, marks::Hand hand, const std::vector<float>& gloss,
-         std::vector<Corner>& out) {
+void see(const Mesh& mesh, const Camera& camera, const Light& light, marks::Hand hand,
+         const std::vector<float>& gloss, std::vector<Corner>& out) {
     out.resize(mesh.vertices.size());
     const auto wrap = static_cast<float>(0.15 + 0.5 * light.softness);
     for (std::size_t i = 0; i < mesh.vertices.size(); ++i) {

@@ -31,8 +31,8 @@ class Raster {
   public:
     void reset(int x0, int y0, int width, int height);
     /// `shiftX`, `shiftY`: sub-pixel offset, px, for smoothing edges over several instants.
-    void draw(const std::vector<Corner>& corners, const std::vector<Triangle>& triangles, const std::vector<Texture>& textures,
-              float shiftX, float shiftY);
+    void draw(const std::vector<Corner>& corners, const std::vector<Triangle>& triangles,
+              const std::vector<Texture>& textures, float shiftX, float shiftY);
     [[nodiscard]] int x0() const { return x0_; }
     [[nodiscard]] int y0() const { return y0_; }
     [[nodiscard]] int width() const { return width_; }
@@ -40,8 +40,12 @@ class Raster {
     struct Pixel {
         float r, g, b, cover;
     };
-    [[nodiscard]] const Pixel* row(int y) const { return pixels_.data() + static_cast<std::size_t>(y) * static_cast<std::size_t>(width_); }
-    [[nodiscard]] const float* depthRow(int y) const { return depth_.data() + static_cast<std::size_t>(y) * static_cast<std::size_t>(width_); }
+    [[nodiscard]] const Pixel* row(int y) const {
+        return pixels_.data() + static_cast<std::size_t>(y) * static_cast<std::size_t>(width_);
+    }
+    [[nodiscard]] const float* depthRow(int y) const {
+        return depth_.data() + static_cast<std::size_t>(y) * static_cast<std::size_t>(width_);
+    }
 
   private:
     int x0_ = 0, y0_ = 0, width_ = 0, height_ = 0;
@@ -49,8 +53,9 @@ class Raster {
     std::vector<Pixel> pixels_;
 };
 
-/// Light on every vertex and its place in the picture. Vertices are canonical; `hand` says how they lie in the world.
-void see(const Mesh& mesh, const Camera& camera, const Light& light, marks::Hand hand, const std::vector<float>& gloss,
-         std::vector<Corner>& out);
+/// Light on every vertex and its place in the picture. Vertices are canonical; `hand` says how they lie in
+/// the world.
+void see(const Mesh& mesh, const Camera& camera, const Light& light, marks::Hand hand,
+         const std::vector<float>& gloss, std::vector<Corner>& out);
 
 } // namespace plumbmark::demo

@@ -33,7 +33,9 @@ struct Tone {
             table[i] = static_cast<std::uint8_t>(std::clamp(std::lround(255 * s), 0L, 255L));
         }
     }
-    [[nodiscard]] int operator()(float v) const { return table[static_cast<std::size_t>(std::clamp(static_cast<int>(v * 2048.0f), 0, 4095))]; }
+    [[nodiscard]] int operator()(float v) const {
+        return table[static_cast<std::size_t>(std::clamp(static_cast<int>(v * 2048.0f), 0, 4095))];
+    }
 };
 
 /// Darkening of the ground by the player: full shade and nearness, on a grid of the ground around the feet.
@@ -76,8 +78,10 @@ struct Shade {
         stamp(near, p.x, p.y, r * 0.8, reach, static_cast<float>(0.6 / (1 + 14 * p.z * p.z + 2 * p.z)));
     }
     static void stamp(std::vector<float>& grid, double x, double y, double r, double soft, float strength) {
-        const int x0 = std::max(0, static_cast<int>((x - r - soft - kLow) / kCell)), x1 = std::min(kCells - 1, static_cast<int>((x + r + soft - kLow) / kCell) + 1);
-        const int y0 = std::max(0, static_cast<int>((y - r - soft - kLow) / kCell)), y1 = std::min(kCells - 1, static_cast<int>((y + r + soft - kLow) / kCell) + 1);
+        const int x0 = std::max(0, static_cast<int>((x - r - soft - kLow) / kCell)),
+                  x1 = std::min(kCells - 1, static_cast<int>((x + r + soft - kLow) / kCell) + 1);
+        const int y0 = std::max(0, static_cast<int>((y - r - soft - kLow) / kCell)),
+                  y1 = std::min(kCells - 1, static_cast<int>((y + r + soft - kLow) / kCell) + 1);
         for (int j = y0; j <= y1; ++j) {
             for (int i = x0; i <= x1; ++i) {
                 const double d = std::hypot(kLow + i * kCell - x, kLow + j * kCell - y);
@@ -95,7 +99,8 @@ struct Shade {
             return 1;
         }
         const auto i = static_cast<std::size_t>(fx), j = static_cast<std::size_t>(fy);
-        const auto u = static_cast<float>(fx - static_cast<double>(i)), v = static_cast<float>(fy - static_cast<double>(j));
+        const auto u = static_cast<float>(fx - static_cast<double>(i)),
+                   v = static_cast<float>(fy - static_cast<double>(j));
         const auto at = [&](const std::vector<float>& g) {
             const float* p = g.data() + j * kCells + i;
             return (p[0] * (1 - u) + p[1] * u) * (1 - v) + (p[kCells] * (1 - u) + p[kCells + 1] * u) * v;
@@ -108,7 +113,8 @@ struct Shade {
 class Scene {
   public:
     Scene(const Spec& spec, int width, int height)
-        : spec_(spec), width_(width), height_(height), motion_(spec.body, clubSize(spec.club, spec.body.stature), spec.swing, spec.seed),
+        : spec_(spec), width_(width), height_(height),
+          motion_(spec.body, clubSize(spec.club, spec.body.stature), spec.swing, spec.seed),
           textures_(makeTextures(spec.look)), tone_(spec.filming.exposure) {
         moving_ = spec.filming.panDegrees != 0 || spec.filming.shakeDegrees != 0;
         wide_ = cameraAt(spec, motion_, width, height, motion_.start() - 1);
@@ -116,7 +122,8 @@ class Scene {
             Spec still = spec;
             still.filming.panDegrees = still.filming.shakeDegrees = 0;
             wide_ = cameraAt(still, motion_, width, height, 0);
-            const double reach = 1.1 * std::abs(spec.filming.panDegrees) + 2.2 * std::abs(spec.filming.shakeDegrees) + 0.5;
+            const double reach =
+                1.1 * std::abs(spec.filming.panDegrees) + 2.2 * std::abs(spec.filming.shakeDegrees) + 0.5;
             const int margin = static_cast<int>(std::ceil(std::tan(reach * kDeg) * wide_.focal * 1.45)) + 8;
             wide_.width += 2 * margin;
             wide_.height += 2 * margin;
@@ -139,7 +146,8 @@ class Scene {
             return motion_.ball();
         }
         const double loft = std::clamp(motion_.club().loftDegrees * 0.55, 9.0, 26.0) * kDeg, v = 52;
-        return motion_.ball() + V3{v * std::cos(loft) * gone, 0.4 * gone, v * std::sin(loft) * gone - 4.9 * gone * gone};
+        return motion_.ball() +
+               V3{v * std::cos(loft) * gone, 0.4 * gone, v * std::sin(loft) * gone - 4.9 * gone * gone};
     }
 
     /// Memory of one thread.
@@ -178,8 +186,10 @@ class Scene {
         // How many instants: the fastest point moves about a pixel and a half from one to the next.
         const double shutter = spec_.filming.shutter;
         const auto headSpeed = [&] {
-            const base::Vec2 a = camera.project(toWorld(motion_.at(t - shutter / 2).headPoint, spec_.hand)).at;
-            const base::Vec2 c = camera.project(toWorld(motion_.at(t + shutter / 2).headPoint, spec_.hand)).at;
+            const base::Vec2 a =
+                camera.project(toWorld(motion_.at(t - shutter / 2).headPoint, spec_.hand)).at;
+            const base::Vec2 c =
+                camera.project(toWorld(motion_.at(t + shutter / 2).headPoint, spec_.hand)).at;
             return base::length(c - a);
         }();
         const int samples = std::clamp(static_cast<int>(std::ceil(headSpeed / 1.4)), 5, 26);
@@ -201,17 +211,23 @@ class Scene {
                     y1 = std::max(y1, c.y);
                 }
             }
-            const int bx0 = std::clamp(static_cast<int>(x0) - 2, 0, width_), bx1 = std::clamp(static_cast<int>(x1) + 3, 0, width_);
-            const int by0 = std::clamp(static_cast<int>(y0) - 2, 0, height_), by1 = std::clamp(static_cast<int>(y1) + 3, 0, height_);
+            const int bx0 = std::clamp(static_cast<int>(x0) - 2, 0, width_),
+                      bx1 = std::clamp(static_cast<int>(x1) + 3, 0, width_);
+            const int by0 = std::clamp(static_cast<int>(y0) - 2, 0, height_),
+                      by1 = std::clamp(static_cast<int>(y1) + 3, 0, height_);
             if (bx1 <= bx0 || by1 <= by0) {
                 continue;
             }
             b.raster.reset(bx0, by0, bx1 - bx0, by1 - by0);
-            b.raster.draw(b.corners, b.mesh.triangles, textures_, static_cast<float>((s * 0.618034 + 0.1) - std::floor(s * 0.618034 + 0.1) - 0.5),
-                          static_cast<float>((s * 0.381966 * 1.7 + 0.3) - std::floor(s * 0.381966 * 1.7 + 0.3) - 0.5));
+            b.raster.draw(
+                b.corners, b.mesh.triangles, textures_,
+                static_cast<float>((s * 0.618034 + 0.1) - std::floor(s * 0.618034 + 0.1) - 0.5),
+                static_cast<float>((s * 0.381966 * 1.7 + 0.3) - std::floor(s * 0.381966 * 1.7 + 0.3) - 0.5));
             for (int y = 0; y < b.raster.height(); ++y) {
                 const Raster::Pixel* from = b.raster.row(y);
-                Raster::Pixel* into = b.sum.data() + static_cast<std::size_t>(by0 + y) * static_cast<std::size_t>(width_) + static_cast<std::size_t>(bx0);
+                Raster::Pixel* into = b.sum.data() +
+                                      static_cast<std::size_t>(by0 + y) * static_cast<std::size_t>(width_) +
+                                      static_cast<std::size_t>(bx0);
                 for (int x = 0; x < b.raster.width(); ++x) {
                     into[x].r += from[x].r;
                     into[x].g += from[x].g;
@@ -229,12 +245,14 @@ class Scene {
 
         const float share = 1.0f / static_cast<float>(samples);
         for (int y = top; y < bottom; ++y) {
-            Raster::Pixel* from = b.sum.data() + static_cast<std::size_t>(y) * static_cast<std::size_t>(width_);
+            Raster::Pixel* from =
+                b.sum.data() + static_cast<std::size_t>(y) * static_cast<std::size_t>(width_);
             Rgb* into = b.linear.data() + static_cast<std::size_t>(y) * static_cast<std::size_t>(width_);
             for (int x = left; x < right; ++x) {
                 if (from[x].cover > 0) {
                     const float k = from[x].cover * share;
-                    into[x] = into[x] * (1 - k) + Rgb{from[x].r * share, from[x].g * share, from[x].b * share};
+                    into[x] =
+                        into[x] * (1 - k) + Rgb{from[x].r * share, from[x].g * share, from[x].b * share};
                     from[x] = {0, 0, 0, 0};
                 }
             }
@@ -245,10 +263,12 @@ class Scene {
         image.height = height_;
         image.pixels.resize(3 * n);
         const int strength = static_cast<int>(std::lround(spec_.filming.noise * 16));
-        std::uint32_t z = static_cast<std::uint32_t>(index) * 2654435761u + static_cast<std::uint32_t>(spec_.seed);
+        std::uint32_t z =
+            static_cast<std::uint32_t>(index) * 2654435761u + static_cast<std::uint32_t>(spec_.seed);
         for (std::size_t i = 0; i < n; ++i) {
             z = z * 1664525u + 1013904223u;
-            const int luma = noise_[z >> 16], c1 = noise_[(z >> 8) & 0xffff], c2 = noise_[(z ^ (z >> 13)) & 0xffff];
+            const int luma = noise_[z >> 16], c1 = noise_[(z >> 8) & 0xffff],
+                      c2 = noise_[(z ^ (z >> 13)) & 0xffff];
             const Rgb& c = b.linear[i];
             const int g = tone_(c.g * balance_.g);
             const int k = strength * (24 + (255 - g) / 10); // dark parts are noisier
@@ -271,7 +291,8 @@ class Scene {
             if (!points[landmark]) {
                 return {{0, 0}, -1};
             }
-            seen = cameraAt(spec_, motion_, width_, height_, when).project(toWorld(*points[landmark], spec_.hand));
+            seen = cameraAt(spec_, motion_, width_, height_, when)
+                       .project(toWorld(*points[landmark], spec_.hand));
             if (spec_.filming.rollingReadout <= 0) {
                 break;
             }
@@ -336,7 +357,8 @@ class Scene {
         const std::size_t n = b.linear.size();
         const double ox = (wide_.width - width_) / 2.0, oy = (wide_.height - height_) / 2.0;
         if (!moving_) {
-            std::copy(backdrop_.colour.begin(), backdrop_.colour.begin() + static_cast<std::ptrdiff_t>(n), b.linear.begin());
+            std::copy(backdrop_.colour.begin(), backdrop_.colour.begin() + static_cast<std::ptrdiff_t>(n),
+                      b.linear.begin());
         } else {
             // A camera that only turns sees the same far and near things: one map carries all of them.
             for (int y = 0; y < height_; ++y) {
@@ -345,12 +367,16 @@ class Scene {
                     const double z = dot(d, wide_.forward);
                     const double u = wide_.width / 2.0 + wide_.focal * dot(d, wide_.right) / z - 0.5;
                     const double v = wide_.height / 2.0 - wide_.focal * dot(d, wide_.up) / z - 0.5;
-                    const int i = std::clamp(static_cast<int>(u), 0, wide_.width - 2), j = std::clamp(static_cast<int>(v), 0, wide_.height - 2);
-                    const auto fu = static_cast<float>(std::clamp(u - i, 0.0, 1.0)), fv = static_cast<float>(std::clamp(v - j, 0.0, 1.0));
-                    const Rgb* p = backdrop_.colour.data() + static_cast<std::size_t>(j) * static_cast<std::size_t>(wide_.width) + static_cast<std::size_t>(i);
+                    const int i = std::clamp(static_cast<int>(u), 0, wide_.width - 2),
+                              j = std::clamp(static_cast<int>(v), 0, wide_.height - 2);
+                    const auto fu = static_cast<float>(std::clamp(u - i, 0.0, 1.0)),
+                               fv = static_cast<float>(std::clamp(v - j, 0.0, 1.0));
+                    const Rgb* p = backdrop_.colour.data() +
+                                   static_cast<std::size_t>(j) * static_cast<std::size_t>(wide_.width) +
+                                   static_cast<std::size_t>(i);
                     const Rgb* q = p + wide_.width;
-                    b.linear[static_cast<std::size_t>(y) * static_cast<std::size_t>(width_) + static_cast<std::size_t>(x)] =
-                        mix(mix(p[0], p[1], fu), mix(q[0], q[1], fu), fv);
+                    b.linear[static_cast<std::size_t>(y) * static_cast<std::size_t>(width_) +
+                             static_cast<std::size_t>(x)] = mix(mix(p[0], p[1], fu), mix(q[0], q[1], fu), fv);
                 }
             }
         }
@@ -369,8 +395,10 @@ class Scene {
                 }
             }
         }
-        const int left = std::clamp(static_cast<int>(x0), 0, width_), right = std::clamp(static_cast<int>(x1) + 1, 0, width_);
-        const int top = std::clamp(static_cast<int>(y0), 0, height_), bottom = std::clamp(static_cast<int>(y1) + 1, 0, height_);
+        const int left = std::clamp(static_cast<int>(x0), 0, width_),
+                  right = std::clamp(static_cast<int>(x1) + 1, 0, width_);
+        const int top = std::clamp(static_cast<int>(y0), 0, height_),
+                  bottom = std::clamp(static_cast<int>(y1) + 1, 0, height_);
         for (int y = top; y < bottom; ++y) {
             const V3 d0 = camera.ray(left + 0.5, y + 0.5), step = camera.right / camera.focal;
             for (int x = left; x < right; ++x) {
@@ -379,20 +407,28 @@ class Scene {
                     continue;
                 }
                 if (!moving_) {
-                    if (backdrop_.ground[static_cast<std::size_t>(y) * static_cast<std::size_t>(width_) + static_cast<std::size_t>(x)] == 0) {
+                    if (backdrop_.ground[static_cast<std::size_t>(y) * static_cast<std::size_t>(width_) +
+                                         static_cast<std::size_t>(x)] == 0) {
                         continue;
                     }
                 } else {
                     const double z = dot(d, wide_.forward);
-                    const int i = std::clamp(static_cast<int>(wide_.width / 2.0 + wide_.focal * dot(d, wide_.right) / z), 0, wide_.width - 1);
-                    const int j = std::clamp(static_cast<int>(wide_.height / 2.0 - wide_.focal * dot(d, wide_.up) / z), 0, wide_.height - 1);
-                    if (backdrop_.ground[static_cast<std::size_t>(j) * static_cast<std::size_t>(wide_.width) + static_cast<std::size_t>(i)] == 0) {
+                    const int i = std::clamp(
+                        static_cast<int>(wide_.width / 2.0 + wide_.focal * dot(d, wide_.right) / z), 0,
+                        wide_.width - 1);
+                    const int j =
+                        std::clamp(static_cast<int>(wide_.height / 2.0 - wide_.focal * dot(d, wide_.up) / z),
+                                   0, wide_.height - 1);
+                    if (backdrop_.ground[static_cast<std::size_t>(j) * static_cast<std::size_t>(wide_.width) +
+                                         static_cast<std::size_t>(i)] == 0) {
                         continue;
                     }
                 }
                 const double k = camera.position.z / -d.z;
-                const float light = b.shade.left(camera.position.x + d.x * k, camera.position.y + d.y * k, spec_.light);
-                Rgb& c = b.linear[static_cast<std::size_t>(y) * static_cast<std::size_t>(width_) + static_cast<std::size_t>(x)];
+                const float light =
+                    b.shade.left(camera.position.x + d.x * k, camera.position.y + d.y * k, spec_.light);
+                Rgb& c = b.linear[static_cast<std::size_t>(y) * static_cast<std::size_t>(width_) +
+                                  static_cast<std::size_t>(x)];
                 c = c * light;
             }
         }
@@ -412,9 +448,12 @@ class Scene {
     bool moving_ = false;
 };
 
-double round3(double v, double unit = 1e-4) { return std::round(v / unit) * unit; }
+double round3(double v, double unit = 1e-4) {
+    return std::round(v / unit) * unit;
+}
 
-Json truthOf(const Spec& spec, const CaseOptions& options, const Scene& scene, int frames, double playback, double stretch, double start) {
+Json truthOf(const Spec& spec, const CaseOptions& options, const Scene& scene, int frames, double playback,
+             double stretch, double start) {
     const Motion& motion = scene.motion();
     const auto moments = trueMoments(spec, motion);
     Json j;
@@ -429,18 +468,25 @@ Json truthOf(const Spec& spec, const CaseOptions& options, const Scene& scene, i
     j["distance_m"] = spec.filming.distance;
     const Camera camera = cameraAt(spec, motion, options.width, options.height, motion.start());
     const auto list = [](V3 v) { return Json::array({v.x, v.y, v.z}); };
-    j["camera"] = {{"focal_px", camera.focal}, {"position_m", list(camera.position)}, {"right", list(camera.right)}, {"up", list(camera.up)},
-                   {"forward", list(camera.forward)}, {"roll_deg", spec.filming.roll}, {"yaw_deg", spec.filming.yaw}, {"lens_height_m", spec.filming.lensHeight},
-                   {"pan_deg", spec.filming.panDegrees}, {"shake_deg", spec.filming.shakeDegrees}, {"shutter_s", spec.filming.shutter},
-                   {"rolling_readout_s", spec.filming.rollingReadout}};
-    j["clip"] = {{"frames", frames}, {"width", options.width}, {"height", options.height}, {"duration_s", frames / playback}, {"rotation_deg", 0},
-                 {"playback_fps", playback}, {"capture_fps", options.fps}};
+    j["camera"] = {{"focal_px", camera.focal},           {"position_m", list(camera.position)},
+                   {"right", list(camera.right)},        {"up", list(camera.up)},
+                   {"forward", list(camera.forward)},    {"roll_deg", spec.filming.roll},
+                   {"yaw_deg", spec.filming.yaw},        {"lens_height_m", spec.filming.lensHeight},
+                   {"pan_deg", spec.filming.panDegrees}, {"shake_deg", spec.filming.shakeDegrees},
+                   {"shutter_s", spec.filming.shutter},  {"rolling_readout_s", spec.filming.rollingReadout}};
+    j["clip"] = {{"frames", frames},          {"width", options.width},
+                 {"height", options.height},  {"duration_s", frames / playback},
+                 {"rotation_deg", 0},         {"playback_fps", playback},
+                 {"capture_fps", options.fps}};
     j["vertical"] = {{"angle_deg", -spec.filming.roll}};
-    j["sound"] = {{"hit_heard_s", nullptr}, {"bang_from_next_bay_s", nullptr}, {"neighbour_hits_s", spec.sound.neighbourHits}};
+    j["sound"] = {{"hit_heard_s", nullptr},
+                  {"bang_from_next_bay_s", nullptr},
+                  {"neighbour_hits_s", spec.sound.neighbourHits}};
     const auto shown = [&](double real) { return (real - start) * stretch; };
     j["moments"] = Json::array();
     for (const TrueMoment& m : moments) {
-        j["moments"].push_back({{"name", marks::momentName(m.id)}, {"time_s", shown(m.time)}, {"real_time_s", m.time - start}});
+        j["moments"].push_back(
+            {{"name", marks::momentName(m.id)}, {"time_s", shown(m.time)}, {"real_time_s", m.time - start}});
         if (m.id == marks::MomentId::impact && spec.hasBall && spec.sound.recorded && stretch == 1.0) {
             j["sound"]["hit_heard_s"] = shown(m.time) + spec.filming.distance / kSoundSpeed;
         }
@@ -465,15 +511,19 @@ Json truthOf(const Spec& spec, const CaseOptions& options, const Scene& scene, i
 }
 
 base::Error sizeError() {
-    return base::inputError("demo.size", "The picture size must be even and between 160x160 and 4096x4096; for example 1280x720.");
+    return base::inputError(
+        "demo.size",
+        "The picture size must be even and between 160x160 and 4096x4096; for example 1280x720.");
 }
 
 base::Result<void> check(const CaseOptions& o) {
-    if (o.width < 160 || o.height < 160 || o.width > 4096 || o.height > 4096 || o.width % 2 != 0 || o.height % 2 != 0) {
+    if (o.width < 160 || o.height < 160 || o.width > 4096 || o.height > 4096 || o.width % 2 != 0 ||
+        o.height % 2 != 0) {
         return sizeError();
     }
     if (!(o.fps >= 10 && o.fps <= 1000) || o.playbackFps < 0 || o.playbackFps > 1000) {
-        return base::inputError("demo.rate", "The frame rate must lie between 10 and 1000 frames per second; for example 120.");
+        return base::inputError(
+            "demo.rate", "The frame rate must lie between 10 and 1000 frames per second; for example 120.");
     }
     return {};
 }
@@ -482,7 +532,8 @@ std::string stemOf(const CaseOptions& o, const Spec& s) {
     if (!o.fileStem.empty()) {
         return o.fileStem;
     }
-    return s.name + "-" + std::string(marks::viewName(s.view)) + "-" + std::to_string(s.seed) + "-" + std::to_string(static_cast<int>(std::lround(o.fps)));
+    return s.name + "-" + std::string(marks::viewName(s.view)) + "-" + std::to_string(s.seed) + "-" +
+           std::to_string(static_cast<int>(std::lround(o.fps)));
 }
 
 } // namespace
@@ -501,7 +552,8 @@ base::Result<video::RgbImage> renderStill(const CaseOptions& options, double tim
     return scene.picture(bench, scene.motion().start() + time * playback / options.fps, 0);
 }
 
-base::Result<RenderedSwing> renderCase(const CaseOptions& options, const std::filesystem::path& directory, const base::Progress& progress) {
+base::Result<RenderedSwing> renderCase(const CaseOptions& options, const std::filesystem::path& directory,
+                                       const base::Progress& progress) {
     const auto began = std::chrono::steady_clock::now();
     if (auto ok = check(options); !ok) {
         return ok.error();
@@ -514,11 +566,13 @@ base::Result<RenderedSwing> renderCase(const CaseOptions& options, const std::fi
     std::error_code ec;
     std::filesystem::create_directories(directory, ec);
     if (!std::filesystem::is_directory(directory, ec)) {
-        return base::inputError("demo.directory", "The folder \"" + directory.string() + "\" cannot be made; give a place where you may write.");
+        return base::inputError("demo.directory", "The folder \"" + directory.string() +
+                                                      "\" cannot be made; give a place where you may write.");
     }
     const Scene scene(spec, options.width, options.height);
     if (!scene.motion().solved()) {
-        return base::failure("demo.unsolved", "This player cannot reach the ball in this posture; try another seed.");
+        return base::failure("demo.unsolved",
+                             "This player cannot reach the ball in this posture; try another seed.");
     }
     const double start = scene.motion().start(), real = scene.motion().end() - start;
     const int frames = static_cast<int>(std::floor(real * options.fps));
@@ -551,16 +605,20 @@ base::Result<RenderedSwing> renderCase(const CaseOptions& options, const std::fi
         if (spec.hasBall) {
             hit = scene.motion().impact() - start;
         }
-        const auto sound = makeSound(spec, frames / playback, hit, scene.motion().impact() - start, spec.filming.distance);
+        const auto sound =
+            makeSound(spec, frames / playback, hit, scene.motion().impact() - start, spec.filming.distance);
         if (auto ok = (*writer)->writeSound(sound); !ok) {
             return ok.error();
         }
     }
 
     std::array<Scene::Bench, 2> bench;
-    const auto work = [&](std::size_t lane, int i) { return scene.picture(bench[lane], start + i / options.fps, i); };
+    const auto work = [&](std::size_t lane, int i) {
+        return scene.picture(bench[lane], start + i / options.fps, i);
+    };
     std::future<video::RgbImage> ahead = std::async(std::launch::async, work, 0, 0);
-    std::future<video::RgbImage> behind = frames > 1 ? std::async(std::launch::async, work, 1, 1) : std::future<video::RgbImage>{};
+    std::future<video::RgbImage> behind =
+        frames > 1 ? std::async(std::launch::async, work, 1, 1) : std::future<video::RgbImage>{};
     Scene::Bench look;
     for (int i = 0; i < frames; ++i) {
         const video::RgbImage picture = ahead.get();
@@ -569,13 +627,21 @@ base::Result<RenderedSwing> renderCase(const CaseOptions& options, const std::fi
             behind = std::async(std::launch::async, work, static_cast<std::size_t>(i % 2), i + 2);
         }
         if (progress.cancelled()) {
-            if (ahead.valid()) { ahead.wait(); }
-            if (behind.valid()) { behind.wait(); }
+            if (ahead.valid()) {
+                ahead.wait();
+            }
+            if (behind.valid()) {
+                behind.wait();
+            }
             return base::failure("demo.cancelled", "Rendering was stopped.");
         }
         if (auto ok = (*writer)->write(picture); !ok) {
-            if (ahead.valid()) { ahead.wait(); }
-            if (behind.valid()) { behind.wait(); }
+            if (ahead.valid()) {
+                ahead.wait();
+            }
+            if (behind.valid()) {
+                behind.wait();
+            }
             return ok.error();
         }
         const double t = start + i / options.fps;
@@ -591,7 +657,8 @@ base::Result<RenderedSwing> renderCase(const CaseOptions& options, const std::fi
             }
             flags.push_back(seen[k]);
         }
-        truth["landmarks"]["frames"].push_back({{"time_s", i / playback}, {"points", points}, {"visible", flags}});
+        truth["landmarks"]["frames"].push_back(
+            {{"time_s", i / playback}, {"points", points}, {"visible", flags}});
         progress.tell(static_cast<double>(i + 1) / frames, "rendering");
     }
     if (auto ok = (*writer)->finish(); !ok) {

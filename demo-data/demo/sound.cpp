@@ -21,15 +21,18 @@ void addHit(std::vector<float>& sound, double at, double level, double ring, dou
         const double t = (static_cast<double>(k) - exact) / kSoundRate;
         const double noise = r.uniform(-1, 1);
         low += (noise - low) * dull;
-        const double v = 0.8 * low * std::exp(-t / 0.0022) + 0.45 * std::sin(2 * std::numbers::pi * ring * t) * std::exp(-t / 0.006) +
-                         0.2 * std::sin(2 * std::numbers::pi * ring * 1.71 * t) * std::exp(-t / 0.004) + 0.12 * low * std::exp(-t / 0.03);
+        const double v = 0.8 * low * std::exp(-t / 0.0022) +
+                         0.45 * std::sin(2 * std::numbers::pi * ring * t) * std::exp(-t / 0.006) +
+                         0.2 * std::sin(2 * std::numbers::pi * ring * 1.71 * t) * std::exp(-t / 0.004) +
+                         0.12 * low * std::exp(-t / 0.03);
         sound[static_cast<std::size_t>(k)] += static_cast<float>(level * v);
     }
 }
 
 } // namespace
 
-std::vector<float> makeSound(const Spec& spec, double seconds, std::optional<double> hit, double swish, double distance) {
+std::vector<float> makeSound(const Spec& spec, double seconds, std::optional<double> hit, double swish,
+                             double distance) {
     const auto n = static_cast<std::size_t>(std::ceil(seconds * kSoundRate));
     std::vector<float> sound(n, 0.0f);
     Random r(spec.seed * 97 + 3);
@@ -40,7 +43,8 @@ std::vector<float> makeSound(const Spec& spec, double seconds, std::optional<dou
         const double white = r.uniform(-1, 1);
         slow += (white - slow) * 0.02;
         slower += (slow - slower) * 0.02;
-        const double gust = 1 + 0.6 * std::sin(2 * std::numbers::pi * 0.4 * t + static_cast<double>(spec.seed % 7));
+        const double gust =
+            1 + 0.6 * std::sin(2 * std::numbers::pi * 0.4 * t + static_cast<double>(spec.seed % 7));
         double v = spec.sound.windLevel * (6 * slower * gust + 0.06 * white);
         // The club through the air.
         const double s = (t - swish - distance / kSoundSpeed) / 0.035;
@@ -54,7 +58,9 @@ std::vector<float> makeSound(const Spec& spec, double seconds, std::optional<dou
         addHit(sound, spec.sound.bangFromNextBay, 0.9, 3600, 0.6, r);
     }
     if (hit) {
-        const double ring = spec.club.kind == marks::ClubKind::driver ? 3900 : spec.club.kind == marks::ClubKind::wood ? 3500 : 2700;
+        const double ring = spec.club.kind == marks::ClubKind::driver ? 3900
+                            : spec.club.kind == marks::ClubKind::wood ? 3500
+                                                                      : 2700;
         addHit(sound, *hit + distance / kSoundSpeed, spec.sound.hitLevel, ring, 0.8, r);
     }
     for (float& v : sound) {

@@ -32,29 +32,69 @@ void randomFaults(SwingParams& p, Random& r) {
     for (int i = 0; i < faults; ++i) {
         const double k = r.uniform(0.3, 1.0);
         switch (r.whole(0, 10)) {
-        case 0: p.pelvisShiftBack -= 0.045 * k; p.tiltTop += 6 * k; p.stanceRatio *= 1 - 0.22 * k; break;
-        case 1: p.pelvisShiftImpact += 0.05 * k; p.tiltImpact += 5 * k; p.pelvisTurnImpact -= 14 * k; break;
-        case 2: p.pelvisTurnImpact -= 30 * k; p.chestTurnImpact -= 14 * k; p.leanImpact -= 8 * k; break;
-        case 3: p.setEarly += 26 * k; p.keptSet -= 20 * k; break;
-        case 4: p.bendImpact -= 9 * k; p.pelvisInImpact += 0.035 * k; p.handsOut += 0.045 * k; break;
-        case 5: p.weightFinish -= 0.6 * k; p.trailPitchFinish -= 36 * k; p.tiltFinish += 10 * k; p.pelvisTurnFinish -= 18 * k; break;
-        case 6: p.ballPosition = std::max(0.0, p.ballPosition - 0.3 * k); break;
-        case 7: p.pelvisTurnTop -= 18 * k; break;
-        case 8: p.leadElbowTop += 38 * k; p.leadElbowImpact += 12 * k; break;
-        case 9: p.shaftTop += 38 * k; p.armTop += 10 * k; break;
-        default: p.tiltTop -= 9 * k; break; // trunk toward the target at the top
+        case 0:
+            p.pelvisShiftBack -= 0.045 * k;
+            p.tiltTop += 6 * k;
+            p.stanceRatio *= 1 - 0.22 * k;
+            break;
+        case 1:
+            p.pelvisShiftImpact += 0.05 * k;
+            p.tiltImpact += 5 * k;
+            p.pelvisTurnImpact -= 14 * k;
+            break;
+        case 2:
+            p.pelvisTurnImpact -= 30 * k;
+            p.chestTurnImpact -= 14 * k;
+            p.leanImpact -= 8 * k;
+            break;
+        case 3:
+            p.setEarly += 26 * k;
+            p.keptSet -= 20 * k;
+            break;
+        case 4:
+            p.bendImpact -= 9 * k;
+            p.pelvisInImpact += 0.035 * k;
+            p.handsOut += 0.045 * k;
+            break;
+        case 5:
+            p.weightFinish -= 0.6 * k;
+            p.trailPitchFinish -= 36 * k;
+            p.tiltFinish += 10 * k;
+            p.pelvisTurnFinish -= 18 * k;
+            break;
+        case 6:
+            p.ballPosition = std::max(0.0, p.ballPosition - 0.3 * k);
+            break;
+        case 7:
+            p.pelvisTurnTop -= 18 * k;
+            break;
+        case 8:
+            p.leadElbowTop += 38 * k;
+            p.leadElbowImpact += 12 * k;
+            break;
+        case 9:
+            p.shaftTop += 38 * k;
+            p.armTop += 10 * k;
+            break;
+        default:
+            p.tiltTop -= 9 * k;
+            break; // trunk toward the target at the top
         }
     }
 }
 
 } // namespace
 
-const std::vector<CaseInfo>& cases() { return kCases; }
+const std::vector<CaseInfo>& cases() {
+    return kCases;
+}
 
 base::Result<Spec> makeSpec(const CaseOptions& options) {
-    const bool known = std::any_of(kCases.begin(), kCases.end(), [&](const CaseInfo& c) { return c.name == options.name; });
+    const bool known =
+        std::any_of(kCases.begin(), kCases.end(), [&](const CaseInfo& c) { return c.name == options.name; });
     if (!known) {
-        return base::inputError("demo.unknown_case", "There is no demo case called \"" + options.name + "\"; use --list to see their names.");
+        return base::inputError("demo.unknown_case", "There is no demo case called \"" + options.name +
+                                                         "\"; use --list to see their names.");
     }
     Spec s;
     s.name = options.name;
@@ -77,9 +117,13 @@ base::Result<Spec> makeSpec(const CaseOptions& options) {
     s.look = randomLook(options.seed * 13 + 5, s.body.woman, child);
 
     // Club
-    const std::vector<marks::Club> clubs{{marks::ClubKind::driver, {}}, {marks::ClubKind::wood, 3}, {marks::ClubKind::hybrid, 4}, {marks::ClubKind::iron, 5},
-                                         {marks::ClubKind::iron, 7}, {marks::ClubKind::iron, 8}, {marks::ClubKind::wedge, 52}};
-    s.club = n == "tall" ? marks::Club{marks::ClubKind::driver, {}} : random ? clubs[static_cast<std::size_t>(r.whole(0, 6))] : marks::Club{marks::ClubKind::iron, 7};
+    const std::vector<marks::Club> clubs{{marks::ClubKind::driver, {}}, {marks::ClubKind::wood, 3},
+                                         {marks::ClubKind::hybrid, 4},  {marks::ClubKind::iron, 5},
+                                         {marks::ClubKind::iron, 7},    {marks::ClubKind::iron, 8},
+                                         {marks::ClubKind::wedge, 52}};
+    s.club = n == "tall" ? marks::Club{marks::ClubKind::driver, {}}
+             : random    ? clubs[static_cast<std::size_t>(r.whole(0, 6))]
+                         : marks::Club{marks::ClubKind::iron, 7};
     if (options.club) {
         s.club = *options.club;
     }
@@ -87,11 +131,43 @@ base::Result<Spec> makeSpec(const CaseOptions& options) {
     // Swing: what a sound player does with this club, then small personal differences.
     SwingParams& p = s.swing;
     switch (s.club.kind) {
-    case marks::ClubKind::driver: p.stanceRatio = 1.40; p.ballPosition = 0.12; p.addressTilt = 8; p.tiltImpact = 20; p.leanImpact = 0.5; p.addressLean = -1; p.tiltTop = 10; break;
-    case marks::ClubKind::wood: p.stanceRatio = 1.30; p.ballPosition = 0.24; p.addressTilt = 7; p.tiltImpact = 17; p.leanImpact = 3; p.addressLean = 0; p.tiltTop = 9; break;
-    case marks::ClubKind::hybrid: p.stanceRatio = 1.24; p.ballPosition = 0.32; p.addressTilt = 6; p.tiltImpact = 16; p.leanImpact = 4; p.addressLean = 1; p.tiltTop = 8.5; break;
-    case marks::ClubKind::wedge: p.stanceRatio = 0.95; p.ballPosition = 0.50; p.addressTilt = 4; p.tiltImpact = 13; p.leanImpact = 8; p.pelvisTurnTop = -40; break;
-    default: break;
+    case marks::ClubKind::driver:
+        p.stanceRatio = 1.40;
+        p.ballPosition = 0.12;
+        p.addressTilt = 8;
+        p.tiltImpact = 20;
+        p.leanImpact = 0.5;
+        p.addressLean = -1;
+        p.tiltTop = 10;
+        break;
+    case marks::ClubKind::wood:
+        p.stanceRatio = 1.30;
+        p.ballPosition = 0.24;
+        p.addressTilt = 7;
+        p.tiltImpact = 17;
+        p.leanImpact = 3;
+        p.addressLean = 0;
+        p.tiltTop = 9;
+        break;
+    case marks::ClubKind::hybrid:
+        p.stanceRatio = 1.24;
+        p.ballPosition = 0.32;
+        p.addressTilt = 6;
+        p.tiltImpact = 16;
+        p.leanImpact = 4;
+        p.addressLean = 1;
+        p.tiltTop = 8.5;
+        break;
+    case marks::ClubKind::wedge:
+        p.stanceRatio = 0.95;
+        p.ballPosition = 0.50;
+        p.addressTilt = 4;
+        p.tiltImpact = 13;
+        p.leanImpact = 8;
+        p.pelvisTurnTop = -40;
+        break;
+    default:
+        break;
     }
     // The longer the club, the farther the ball and the more upright the player stands.
     p.stanceRatio *= 1 + 0.03 * r.normal();
@@ -124,37 +200,75 @@ base::Result<Spec> makeSpec(const CaseOptions& options) {
         randomFaults(p, r);
         s.hand = r.chance(0.18) ? marks::Hand::left : marks::Hand::right;
     } else if (n == "narrow-drift") {
-        p.stanceRatio = 0.80; p.pelvisShiftBack = -0.042; p.tiltTop = 14; p.pelvisShiftImpact = 0.025;
+        p.stanceRatio = 0.80;
+        p.pelvisShiftBack = -0.042;
+        p.tiltTop = 14;
+        p.pelvisShiftImpact = 0.025;
     } else if (n == "hip-pushed") {
-        p.pelvisShiftImpact = 0.098; p.tiltImpact = 21; p.pelvisTurnImpact = 22; p.chestTurnImpact = 12;
+        p.pelvisShiftImpact = 0.098;
+        p.tiltImpact = 21;
+        p.pelvisTurnImpact = 22;
+        p.chestTurnImpact = 12;
     } else if (n == "stalled-pelvis") {
-        p.pelvisTurnImpact = 7; p.chestTurnImpact = 2; p.leanImpact = -6; p.pelvisShiftImpact = 0.02;
+        p.pelvisTurnImpact = 7;
+        p.chestTurnImpact = 2;
+        p.leanImpact = -6;
+        p.pelvisShiftImpact = 0.02;
     } else if (n == "early-set") {
-        p.setEarly = 30; p.setAtLevel = 88; p.keptSet = -26;
+        p.setEarly = 30;
+        p.setAtLevel = 88;
+        p.keptSet = -26;
     } else if (n == "lost-bend") {
-        p.bendImpact = 22; p.pelvisInImpact = 0.040; p.handsOut = 0.055; p.riseImpact = 0.006; s.view = marks::View::downTheLine;
+        p.addressBend += 3;
+        p.bendTop += 3;
+        p.bendImpact = 27;
+        p.pelvisInImpact = 0.045;
+        p.handsOut = 0.055;
+        p.leadKneeImpact = 18;
+        p.riseImpact = -0.012;
+        s.view = marks::View::downTheLine;
     } else if (n == "stay-back") {
-        p.weightFinish = 0.05; p.trailPitchFinish = 32; p.pelvisTurnFinish = 62; p.chestTurnFinish = 84; p.tiltFinish = 16; p.pelvisShiftImpact = 0.005; p.tiltImpact = 20;
+        p.weightFinish = 0.05;
+        p.trailPitchFinish = 32;
+        p.pelvisTurnFinish = 62;
+        p.chestTurnFinish = 84;
+        p.tiltFinish = 16;
+        p.pelvisShiftImpact = 0.005;
+        p.tiltImpact = 20;
     } else if (n == "left-hander") {
         s.hand = marks::Hand::left;
     } else if (n == "practice-bang") {
-        s.hasBall = false; s.shot = marks::ShotKind::practice;
+        s.hasBall = false;
+        s.shot = marks::ShotKind::practice;
     } else if (n == "ball-forward") {
-        p.ballPosition = 0.08; p.leanImpact = -2;
+        p.ballPosition = 0.08;
+        p.leanImpact = -2;
     } else if (n == "over-turned") {
-        p.pelvisTurnTop = -66; p.chestTurnTop = -96;
+        p.pelvisTurnTop = -66;
+        p.chestTurnTop = -96;
     } else if (n == "elbow-collapse") {
-        p.leadElbowTop = 58; p.leadElbowImpact = 22;
+        p.leadElbowTop = 58;
+        p.leadElbowImpact = 22;
     } else if (n == "over-long") {
-        p.shaftTop = 300; p.armTop = 166; p.setAtLevel = 84;
+        p.shaftTop = 300;
+        p.armTop = 166;
+        p.setAtLevel = 84;
     } else if (n == "stand-up") {
-        p.riseImpact = 0.03; p.bendImpact = 24; p.pelvisInImpact = 0.02;
+        p.addressBend += 3;
+        p.bendTop += 3;
+        p.riseImpact = 0.012;
+        p.bendImpact = 28;
+        p.pelvisInImpact = 0.03;
     }
     if (child) {
         p.downswing = std::clamp(p.downswing * 1.08, 0.2, 0.45);
     }
-    if (options.view) { s.view = *options.view; }
-    if (options.hand) { s.hand = *options.hand; }
+    if (options.view) {
+        s.view = *options.view;
+    }
+    if (options.hand) {
+        s.hand = *options.hand;
+    }
     // The whole clip stays under about four and a half seconds.
     p.stillBefore = std::min(p.stillBefore, 4.3 - p.backswing - p.downswing - p.followThrough - p.holdAfter);
     if (p.waggles > 0) {
@@ -172,10 +286,12 @@ base::Result<Spec> makeSpec(const CaseOptions& options) {
     s.around.haze = a.uniform(0.1, 0.5);
     const double azimuth = a.uniform(0, 2 * std::numbers::pi), height = a.uniform(28, 62) * kDeg;
     s.light.softness = a.chance(0.4) ? a.uniform(0.7, 1.0) : a.uniform(0.0, 0.4);
-    s.light.toSun = {std::cos(azimuth) * std::cos(height), std::sin(azimuth) * std::cos(height), std::sin(height)};
+    s.light.toSun = {std::cos(azimuth) * std::cos(height), std::sin(azimuth) * std::cos(height),
+                     std::sin(height)};
     const auto power = static_cast<float>(lerp(0.95, 0.35, s.light.softness));
     s.light.sun = Rgb{1.0f, 0.95f, 0.86f} * power;
-    s.light.sky = mix(Rgb{0.30f, 0.36f, 0.46f}, Rgb{0.58f, 0.60f, 0.63f}, static_cast<float>(s.light.softness));
+    s.light.sky =
+        mix(Rgb{0.30f, 0.36f, 0.46f}, Rgb{0.58f, 0.60f, 0.63f}, static_cast<float>(s.light.softness));
     s.light.ground = Rgb{0.20f, 0.21f, 0.15f};
     if (s.around.place == Place::indoor) {
         s.light.softness = 0.8;
@@ -201,14 +317,28 @@ base::Result<Spec> makeSpec(const CaseOptions& options) {
         f.rollingReadout = a.chance(0.35) ? a.uniform(0.002, std::min(0.008, 0.9 / options.fps)) : 0.0;
         f.panDegrees = a.chance(0.12) ? a.uniform(1.0, 3.0) : 0.0;
         f.shakeDegrees = a.chance(0.25) ? a.uniform(0.02, 0.12) : 0.0;
-        if (a.chance(0.2)) { f.shutter = 1.0 / a.uniform(240, 600); }
+        if (a.chance(0.2)) {
+            f.shutter = 1.0 / a.uniform(240, 600);
+        }
     }
-    if (options.shutter) { f.shutter = *options.shutter; }
-    if (options.rollingReadout) { f.rollingReadout = *options.rollingReadout; }
-    if (options.roll) { f.roll = *options.roll; }
-    if (options.pan) { f.panDegrees = *options.pan; }
-    if (options.yaw) { f.yaw = *options.yaw; }
-    if (options.distance) { f.distance = *options.distance; }
+    if (options.shutter) {
+        f.shutter = *options.shutter;
+    }
+    if (options.rollingReadout) {
+        f.rollingReadout = *options.rollingReadout;
+    }
+    if (options.roll) {
+        f.roll = *options.roll;
+    }
+    if (options.pan) {
+        f.panDegrees = *options.pan;
+    }
+    if (options.yaw) {
+        f.yaw = *options.yaw;
+    }
+    if (options.distance) {
+        f.distance = *options.distance;
+    }
     if (options.height > options.width) {
         // Upright pictures are narrower than a swing unless the camera stands farther away.
         f.distance = options.distance.value_or(f.distance * 1.12);

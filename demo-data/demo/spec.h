@@ -16,19 +16,20 @@ namespace plumbmark::demo {
 
 /// How the swing is filmed. Angles in degrees.
 struct Filming {
-    double distance = 4.5;     ///< lens to the middle of the stance, m, along the ground
-    double lensHeight = 0.95;  ///< m
-    double yaw = 0;            ///< off square to the target line (face-on) or off the line (down-the-line)
-    double roll = 0;           ///< camera turned clockwise as seen from behind it
-    double aimX = 0, aimZ = 0.95; ///< what the picture's middle looks at: canonical sideways place and height, m
-    double focalShare = 0.83;  ///< focal length / longer side of the picture (a phone's main lens)
-    double panDegrees = 0;     ///< the helper's hand follows the swing by this much and back
-    double shakeDegrees = 0;   ///< unsteady hand
-    double shutter = 1.0 / 1000;  ///< s
-    double rollingReadout = 0; ///< s from the first row to the last; 0: all rows at once
+    double distance = 4.5;    ///< lens to the middle of the stance, m, along the ground
+    double lensHeight = 0.95; ///< m
+    double yaw = 0;           ///< off square to the target line (face-on) or off the line (down-the-line)
+    double roll = 0;          ///< camera turned clockwise as seen from behind it
+    double aimX = 0,
+           aimZ = 0.95;       ///< what the picture's middle looks at: canonical sideways place and height, m
+    double focalShare = 0.83; ///< focal length / longer side of the picture (a phone's main lens)
+    double panDegrees = 0;    ///< the helper's hand follows the swing by this much and back
+    double shakeDegrees = 0;  ///< unsteady hand
+    double shutter = 1.0 / 1000; ///< s
+    double rollingReadout = 0;   ///< s from the first row to the last; 0: all rows at once
     double exposure = 1.0;
-    double noise = 1.6;        ///< sensor noise, 8-bit steps
-    double warmth = 0;         ///< white balance error, -1..1
+    double noise = 1.6; ///< sensor noise, 8-bit steps
+    double warmth = 0;  ///< white balance error, -1..1
 };
 
 /// Sound of the range.
@@ -74,10 +75,10 @@ struct CaseOptions {
     std::optional<marks::Club> club;
     double fps = 120;
     int width = 1280, height = 720;
-    double playbackFps = 0;       ///< 0: as captured; 30 with fps 240 makes a burnt-in slow motion
-    std::int64_t bitRate = 0;     ///< bit/s; 0: constant quality
+    double playbackFps = 0;   ///< 0: as captured; 30 with fps 240 makes a burnt-in slow motion
+    std::int64_t bitRate = 0; ///< bit/s; 0: constant quality
     std::optional<double> shutter, rollingReadout, roll, pan, yaw, distance;
-    std::string fileStem;         ///< nothing: made from case, view, seed and rate
+    std::string fileStem; ///< nothing: made from case, view, seed and rate
 };
 
 /// Error (input): "demo.unknown_case".

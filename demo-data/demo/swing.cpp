@@ -12,7 +12,9 @@ constexpr double kLeadHandFromButt = 0.055;
 constexpr double kHandsApart = 0.082;
 constexpr double kContactGap = 0.012; // club face to ball at address
 
-double degrees(double radians) { return radians / kDeg; }
+double degrees(double radians) {
+    return radians / kDeg;
+}
 
 /// min that never makes a corner; `width` is how far from the corner it still matters.
 double softMin(double a, double b, double width) {
@@ -41,8 +43,8 @@ double chainLength(double first, double second, double flexDegrees) {
     return std::sqrt(first * first + second * second + 2 * first * second * std::cos(flexDegrees * kDeg));
 }
 
-/// Direction in a plane that leans `plane` degrees from the horizontal: 0 = down the plane's slope (toward the
-/// ball), + = going back (away from the target), 90 = level, 180 = up the slope.
+/// Direction in a plane that leans `plane` degrees from the horizontal: 0 = down the plane's slope (toward
+/// the ball), + = going back (away from the target), 90 = level, 180 = up the slope.
 V3 inPlane(double angle, double plane) {
     const double a = angle * kDeg, p = plane * kDeg;
     return {-std::sin(a), std::cos(a) * std::cos(p), -std::cos(a) * std::sin(p)};
@@ -99,16 +101,26 @@ ClubSize clubSize(marks::Club club, double stature) {
     // Lengths and lies of ordinary sets: common practice, no source.
     ClubSize s;
     switch (club.kind) {
-    case marks::ClubKind::driver: s = {1.13, 57, 0.038, true, 0.042, 10.5}; break;
-    case marks::ClubKind::wood: s = {1.08, 57.5, 0.0, true, 0.024, 15}; break;
-    case marks::ClubKind::hybrid: s = {1.02, 59, 0.0, true, 0.022, 21}; break;
+    case marks::ClubKind::driver:
+        s = {1.13, 57, 0.038, true, 0.042, 10.5};
+        break;
+    case marks::ClubKind::wood:
+        s = {1.08, 57.5, 0.0, true, 0.024, 15};
+        break;
+    case marks::ClubKind::hybrid:
+        s = {1.02, 59, 0.0, true, 0.022, 21};
+        break;
     case marks::ClubKind::iron: {
         const int n = club.number.value_or(7);
         s = {0.94 + 0.0127 * (7 - n), 62.0 - 0.5 * (7 - n), 0.0, false, 0.020, 34.0 + 4.0 * (n - 7)};
         break;
     }
-    case marks::ClubKind::wedge: s = {0.895, 64, 0.0, false, 0.020, static_cast<double>(club.number.value_or(54))}; break;
-    case marks::ClubKind::putter: s = {0.86, 70, 0.0, false, 0.015, 3}; break;
+    case marks::ClubKind::wedge:
+        s = {0.895, 64, 0.0, false, 0.020, static_cast<double>(club.number.value_or(54))};
+        break;
+    case marks::ClubKind::putter:
+        s = {0.86, 70, 0.0, false, 0.015, 3};
+        break;
     }
     // Clubs are fitted to the player; only a share of the stature's difference goes into the length.
     s.length *= stature < 1.5 ? 0.25 + 0.75 * stature / 1.76 : 0.7 + 0.3 * stature / 1.76;
@@ -136,73 +148,143 @@ void Motion::buildBody() {
     const double ft = p.followThrough / 0.85;
     const double from = start_ - 0.5, to = end_ + 0.5, soft = 0.018;
     const double turnBack = tb - p.startDownLead; // the pelvis reverses before the club does
-    const auto curve = [&](std::vector<Key> keys, double sigma) { return Curve(std::move(keys), from, to, sigma); };
+    const auto curve = [&](std::vector<Key> keys, double sigma) {
+        return Curve(std::move(keys), from, to, sigma);
+    };
 
-    pelvisTurn_ = curve({{0.02, 0}, {0.40 * tb, p.pelvisTurnTop * 0.36}, {turnBack, p.pelvisTurnTop},
+    pelvisTurn_ = curve({{0.02, 0},
+                         {0.40 * tb, p.pelvisTurnTop * 0.36},
+                         {turnBack, p.pelvisTurnTop},
                          {tb + 0.30 * td, lerp(p.pelvisTurnTop, p.pelvisTurnImpact, 0.24)},
                          {tb + 0.65 * td, lerp(p.pelvisTurnTop, p.pelvisTurnImpact, 0.68)},
                          {hit, p.pelvisTurnImpact},
                          {hit + 0.10 * ft, lerp(p.pelvisTurnImpact, p.pelvisTurnFinish, 0.42)},
                          {hit + 0.30 * ft, lerp(p.pelvisTurnImpact, p.pelvisTurnFinish, 0.82)},
-                         {hit + 0.70 * ft, p.pelvisTurnFinish}}, soft);
-    chestTurn_ = curve({{0, 0}, {0.40 * tb, p.chestTurnTop * 0.40}, {0.72 * tb, p.chestTurnTop * 0.80},
+                         {hit + 0.70 * ft, p.pelvisTurnFinish}},
+                        soft);
+    chestTurn_ = curve({{0, 0},
+                        {0.40 * tb, p.chestTurnTop * 0.40},
+                        {0.72 * tb, p.chestTurnTop * 0.80},
                         {tb - 0.01, p.chestTurnTop},
                         {tb + 0.35 * td, lerp(p.chestTurnTop, p.chestTurnImpact, 0.22)},
                         {tb + 0.70 * td, lerp(p.chestTurnTop, p.chestTurnImpact, 0.65)},
                         {hit, p.chestTurnImpact},
                         {hit + 0.10 * ft, lerp(p.chestTurnImpact, p.chestTurnFinish, 0.44)},
                         {hit + 0.28 * ft, lerp(p.chestTurnImpact, p.chestTurnFinish, 0.80)},
-                        {hit + 0.75 * ft, p.chestTurnFinish}}, soft);
-    shoulderExtra_ = curve({{0, 0}, {0.45 * tb, p.shoulderExtraTop * 0.4}, {tb, p.shoulderExtraTop},
-                            {tb + 0.5 * td, p.shoulderExtraTop * 0.8}, {hit, p.shoulderExtraTop * -0.1},
-                            {hit + 0.25 * ft, 8}, {hit + 0.7 * ft, 4}}, soft);
-    girdleSlant_ = curve({{0.0, 8}, {tb, 0}, {tb + 0.5 * td, 2}, {hit, 5}, {hit + 0.1 * ft, 9}, {hit + 0.6 * ft, 0}}, soft);
-    tilt_ = curve({{0.03, p.addressTilt}, {0.45 * tb, lerp(p.addressTilt, p.tiltTop, 0.6)}, {tb, p.tiltTop},
-                   {tb + 0.4 * td, lerp(p.tiltTop, p.tiltImpact, 0.3)}, {hit, p.tiltImpact},
-                   {hit + 0.09 * ft, p.tiltImpact + 3}, {hit + 0.28 * ft, lerp(p.tiltImpact, p.tiltFinish, 0.45)},
-                   {hit + 0.75 * ft, p.tiltFinish}}, soft);
-    bend_ = curve({{0.03, p.addressBend}, {tb, p.bendTop}, {tb + 0.5 * td, lerp(p.bendTop, p.bendImpact, 0.4) + 1},
-                   {hit, p.bendImpact}, {hit + 0.10 * ft, lerp(p.bendImpact, p.bendFinish, 0.22)},
-                   {hit + 0.30 * ft, lerp(p.bendImpact, p.bendFinish, 0.65)}, {hit + 0.75 * ft, p.bendFinish}}, soft);
+                        {hit + 0.75 * ft, p.chestTurnFinish}},
+                       soft);
+    shoulderExtra_ = curve({{0, 0},
+                            {0.45 * tb, p.shoulderExtraTop * 0.4},
+                            {tb, p.shoulderExtraTop},
+                            {tb + 0.5 * td, p.shoulderExtraTop * 0.8},
+                            {hit, p.shoulderExtraTop * -0.1},
+                            {hit + 0.25 * ft, 8},
+                            {hit + 0.7 * ft, 4}},
+                           soft);
+    girdleSlant_ = curve(
+        {{0.0, 8}, {tb, 0}, {tb + 0.5 * td, 2}, {hit, 5}, {hit + 0.1 * ft, 9}, {hit + 0.6 * ft, 0}}, soft);
+    tilt_ = curve({{0.03, p.addressTilt},
+                   {0.45 * tb, lerp(p.addressTilt, p.tiltTop, 0.6)},
+                   {tb, p.tiltTop},
+                   {tb + 0.4 * td, lerp(p.tiltTop, p.tiltImpact, 0.3)},
+                   {hit, p.tiltImpact},
+                   {hit + 0.09 * ft, p.tiltImpact + 3},
+                   {hit + 0.28 * ft, lerp(p.tiltImpact, p.tiltFinish, 0.45)},
+                   {hit + 0.75 * ft, p.tiltFinish}},
+                  soft);
+    bend_ = curve({{0.03, p.addressBend},
+                   {tb, p.bendTop},
+                   {tb + 0.5 * td, lerp(p.bendTop, p.bendImpact, 0.4) + 1},
+                   {hit, p.bendImpact},
+                   {hit + 0.10 * ft, lerp(p.bendImpact, p.bendFinish, 0.22)},
+                   {hit + 0.30 * ft, lerp(p.bendImpact, p.bendFinish, 0.65)},
+                   {hit + 0.75 * ft, p.bendFinish}},
+                  soft);
 
     const double leadAnkleX = ankleHome_[0].x;
     const double back = p.pelvisShiftBack * h;
     // A pelvis slightly toward the target at address lets the hands hang under the chest.
     const double setUp = 0.45 * body_.trunk * std::tan(p.addressTilt * kDeg);
-    pelvisX_ = curve({{0.0, setUp}, {0.5 * tb, setUp + 0.8 * back}, {turnBack, setUp + back},
-                      {tb + 0.35 * td, setUp + lerp(back, p.pelvisShiftImpact * h, 0.55)},
-                      {hit, setUp + p.pelvisShiftImpact * h},
-                      {hit + 0.12 * ft, lerp(setUp + p.pelvisShiftImpact * h, leadAnkleX * p.weightFinish, 0.35)},
-                      {hit + 0.65 * ft, leadAnkleX * p.weightFinish}}, 0.03);
+    pelvisX_ =
+        curve({{0.0, setUp},
+               {0.5 * tb, setUp + 0.8 * back},
+               {turnBack, setUp + back},
+               {tb + 0.35 * td, setUp + lerp(back, p.pelvisShiftImpact * h, 0.55)},
+               {hit, setUp + p.pelvisShiftImpact * h},
+               {hit + 0.12 * ft, lerp(setUp + p.pelvisShiftImpact * h, leadAnkleX * p.weightFinish, 0.35)},
+               {hit + 0.65 * ft, leadAnkleX * p.weightFinish}},
+              0.03);
     const double in = p.pelvisInImpact * h;
-    pelvisY_ = curve({{0.0, 0}, {tb, 0.0}, {tb + 0.5 * td, 0.45 * in - 0.004 * h}, {hit, in - 0.004 * h},
-                      {hit + 0.2 * ft, in + 0.008 * h}, {hit + 0.65 * ft, 0.045 * h}}, 0.025);
+    pelvisY_ = curve({{0.0, 0},
+                      {tb, 0.0},
+                      {tb + 0.5 * td, 0.45 * in - 0.004 * h},
+                      {hit, in - 0.004 * h},
+                      {hit + 0.2 * ft, in + 0.008 * h},
+                      {hit + 0.65 * ft, 0.045 * h}},
+                     0.025);
     const double rise = p.riseImpact * h;
-    pelvisRise_ = curve({{0.0, 0}, {0.6 * tb, -0.001 * h}, {tb, -0.004 * h}, {tb + 0.45 * td, -0.010 * h + 0.4 * rise},
-                         {hit, 0.014 * h + rise}, {hit + 0.1, 0.025 * h + rise}, {hit + 0.6 * ft, 0.05 * h}}, 0.025);
-    pelvisBend_ = curve({{0.0, p.addressBend * 0.55}, {tb, p.bendTop * 0.50}, {hit, p.bendImpact * 0.36},
-                         {hit + 0.2 * ft, 4}, {hit + 0.65 * ft, -4}}, 0.025);
+    pelvisRise_ = curve({{0.0, 0},
+                         {0.6 * tb, -0.001 * h},
+                         {tb, -0.004 * h},
+                         {tb + 0.45 * td, -0.010 * h + 0.4 * rise},
+                         {hit, 0.014 * h + rise},
+                         {hit + 0.1, 0.025 * h + rise},
+                         {hit + 0.6 * ft, 0.05 * h}},
+                        0.025);
+    pelvisBend_ = curve({{0.0, p.addressBend * 0.55},
+                         {tb, p.bendTop * 0.50},
+                         {hit, p.bendImpact * 0.36},
+                         {hit + 0.2 * ft, 4},
+                         {hit + 0.65 * ft, -4}},
+                        0.025);
     pelvisTilt_ = curve({{0.0, 1}, {tb, 4}, {hit, 5}, {hit + 0.15 * ft, 5}, {hit + 0.65 * ft, 0}}, 0.025);
 
-    headYaw_ = curve({{0.05, 2}, {0.5 * tb, -8}, {tb, -16}, {tb + 0.6 * td, -12}, {hit, -9}, {hit + 0.06, -6},
-                      {hit + 0.16 * ft, 20}, {hit + 0.35 * ft, 62}, {hit + 0.75 * ft, 82}}, 0.025);
-    headPitch_ = curve({{0.0, 50}, {tb, 47}, {hit, 47}, {hit + 0.10 * ft, 42}, {hit + 0.30 * ft, 20},
-                        {hit + 0.7 * ft, -2}}, 0.03);
+    headYaw_ = curve({{0.05, 2},
+                      {0.5 * tb, -8},
+                      {tb, -16},
+                      {tb + 0.6 * td, -12},
+                      {hit, -9},
+                      {hit + 0.06, -6},
+                      {hit + 0.16 * ft, 20},
+                      {hit + 0.35 * ft, 62},
+                      {hit + 0.75 * ft, 82}},
+                     0.025);
+    headPitch_ = curve(
+        {{0.0, 31}, {tb, 31}, {hit, 31}, {hit + 0.10 * ft, 30}, {hit + 0.30 * ft, 20}, {hit + 0.7 * ft, -2}},
+        0.03);
 
     const double late = std::clamp((p.trailPitchFinish - 40) / 40, 0.3, 1.1);
-    trailPitch_ = curve({{hit - 0.10, 0}, {hit, 17 * late}, {hit + 0.10 * ft, 34 * late},
-                         {hit + 0.30 * ft, p.trailPitchFinish * 0.80}, {hit + 0.62 * ft, p.trailPitchFinish}}, 0.022);
-    trailFootTurn_ = curve({{hit - 0.06, 0}, {hit, 6 * late}, {hit + 0.14 * ft, 26 * late},
-                            {hit + 0.55 * ft, 74 * late}}, 0.022);
-    leadKneeFlex_ = curve({{0.0, 10}, {tb, 14}, {tb + 0.45 * td, 24}, {hit, p.leadKneeImpact}, {hit + 0.12, 3},
-                           {hit + 0.6, 4}}, 0.02);
+    trailPitch_ = curve({{hit - 0.10, 0},
+                         {hit, 17 * late},
+                         {hit + 0.10 * ft, 34 * late},
+                         {hit + 0.30 * ft, p.trailPitchFinish * 0.80},
+                         {hit + 0.62 * ft, p.trailPitchFinish}},
+                        0.022);
+    trailFootTurn_ =
+        curve({{hit - 0.06, 0}, {hit, 6 * late}, {hit + 0.14 * ft, 26 * late}, {hit + 0.55 * ft, 74 * late}},
+              0.022);
+    leadKneeFlex_ = curve(
+        {{0.0, 10}, {tb, 14}, {tb + 0.45 * td, 24}, {hit, p.leadKneeImpact}, {hit + 0.12, 3}, {hit + 0.6, 4}},
+        0.02);
     leadRoll_ = curve({{hit, 0}, {hit + 0.5 * ft, 1}}, 0.03);
 
-    // The face opens against its plane going back (toe up when the shaft is level) and closes through the ball.
-    faceTurn_ = curve({{0, 0}, {0.42 * tb, 52}, {tb, 62}, {tb + 0.6 * td, 70}, {hit - 0.02, 22}, {hit, 0},
-                       {hit + 0.03, -28}, {hit + 0.08, -62}, {hit + 0.4, -70}}, 0.008);
-    handsOut_ = curve({{tb - 0.02, 0}, {tb + 0.35 * td, p.handsOut * h}, {tb + 0.72 * td, 0.6 * p.handsOut * h},
-                       {hit - 0.004, 0}}, 0.012);
+    // The face opens against its plane going back (toe up when the shaft is level) and closes through the
+    // ball.
+    faceTurn_ = curve({{0, 0},
+                       {0.42 * tb, 52},
+                       {tb, 62},
+                       {tb + 0.6 * td, 70},
+                       {hit - 0.02, 22},
+                       {hit, 0},
+                       {hit + 0.03, -28},
+                       {hit + 0.08, -62},
+                       {hit + 0.4, -70}},
+                      0.008);
+    handsOut_ = curve({{tb - 0.02, 0},
+                       {tb + 0.35 * td, p.handsOut * h},
+                       {tb + 0.72 * td, 0.6 * p.handsOut * h},
+                       {hit - 0.004, 0}},
+                      0.012);
 }
 
 void Motion::buildArms() {
@@ -210,24 +292,44 @@ void Motion::buildArms() {
     const double tb = p.backswing, td = p.downswing, hit = impact_;
     const double ft = p.followThrough / 0.85;
     const double from = start_ - 0.5, to = end_ + 0.5;
-    const auto curve = [&](std::vector<Key> keys, double sigma) { return Curve(std::move(keys), from, to, sigma); };
+    const auto curve = [&](std::vector<Key> keys, double sigma) {
+        return Curve(std::move(keys), from, to, sigma);
+    };
     // The release takes nearly the same time for quick and slow downswings; it is what makes the club fast.
     const double k = std::clamp(std::pow(td / 0.28, 0.45), 0.85, 1.15);
     const double level = 0.62 * tb, early = p.setEarly;
     const double late = p.keptSet;
 
-    const double shaftAddress = degrees(std::atan(std::tan(p.addressLean * kDeg) * std::sin(((club_.lieDegrees - 4)) * kDeg)));
-    const double shaftImpact = degrees(std::atan(std::tan(p.leanImpact * kDeg) * std::sin(shaftPlaneImpact_ * kDeg)));
+    const double shaftAddress =
+        degrees(std::atan(std::tan(p.addressLean * kDeg) * std::sin(((club_.lieDegrees - 4)) * kDeg)));
+    const double shaftImpact =
+        degrees(std::atan(std::tan(p.leanImpact * kDeg) * std::sin(shaftPlaneImpact_ * kDeg)));
 
-    armAngle_ = curve({{0, armAddress_}, {0.36 * tb, lerp(armAddress_, 90, 0.42)}, {level, 90}, {tb, p.armTop},
+    armAngle_ = curve({{0, armAddress_},
+                       {0.36 * tb, lerp(armAddress_, 90, 0.42)},
+                       {level, 90},
+                       {tb, p.armTop},
                        {tb + 0.25 * td, lerp(p.armTop, armImpact_, 0.11)},
                        {tb + 0.52 * td, lerp(p.armTop, armImpact_, 0.46)},
                        {tb + 0.76 * td, lerp(p.armTop, armImpact_, 0.78)},
-                       {hit, armImpact_, -520 / k}, {hit + 0.05, armImpact_ - 27}, {hit + 0.10 * ft, -56},
-                       {hit + 0.20 * ft, -108}, {hit + 0.36 * ft, -138}, {hit + 0.70 * ft, -148}}, 0.007);
-    armPlane_ = curve({{0, armPlaneAddress_}, {0.4 * tb, 66}, {level, 56}, {tb, 46}, {tb + 0.4 * td, 48},
-                       {tb + 0.75 * td, lerp(60, armPlaneImpact_, 0.35)}, {hit, armPlaneImpact_}, {hit + 0.08, 62},
-                       {hit + 0.2 * ft, 56}, {hit + 0.7 * ft, 60}}, 0.010);
+                       {hit, armImpact_, -520 / k},
+                       {hit + 0.05, armImpact_ - 27},
+                       {hit + 0.10 * ft, -56},
+                       {hit + 0.20 * ft, -108},
+                       {hit + 0.36 * ft, -138},
+                       {hit + 0.70 * ft, -148}},
+                      0.007);
+    armPlane_ = curve({{0, armPlaneAddress_},
+                       {0.4 * tb, 66},
+                       {level, 56},
+                       {tb, 46},
+                       {tb + 0.4 * td, 48},
+                       {tb + 0.75 * td, lerp(60, armPlaneImpact_, 0.35)},
+                       {hit, armPlaneImpact_},
+                       {hit + 0.08, 62},
+                       {hit + 0.2 * ft, 56},
+                       {hit + 0.7 * ft, 60}},
+                      0.010);
     const double levelShaft = 90 + p.setAtLevel + 0.6 * early;
     shaftAngle_ = [&] {
         std::vector<Key> keys;
@@ -238,22 +340,47 @@ void Motion::buildArms() {
             keys.push_back({t - 0.23, shaftAddress + 17 - 4 * i});
             keys.push_back({t, shaftAddress});
         }
-        keys.insert(keys.end(),
-                    {{0, shaftAddress}, {0.42 * tb, 88 + early}, {level, levelShaft},
-                     {0.82 * tb, lerp(levelShaft, p.shaftTop, 0.66)}, {tb, p.shaftTop},
-                     {tb + 0.24 * td, lerp(p.shaftTop, 190, 0.10)}, {tb + 0.53 * td, 192 + late * 0.5},
-                     {hit - 0.067 * k, 120 + late}, {hit - 0.028 * k, 60 + late * 0.75},
-                     {hit, shaftImpact, -2280 / k}, {hit + 0.022 * k, shaftImpact - 46, -1900 / k},
-                     {hit + 0.056 * k, -102}, {hit + 0.11 * k, -172}, {hit + 0.25 * ft, -248}, {hit + 0.45 * ft, -286},
-                     {hit + 0.72 * ft, -298}});
+        keys.insert(keys.end(), {{0, shaftAddress},
+                                 {0.42 * tb, 88 + early},
+                                 {level, levelShaft},
+                                 {0.82 * tb, lerp(levelShaft, p.shaftTop, 0.66)},
+                                 {tb, p.shaftTop},
+                                 {tb + 0.24 * td, lerp(p.shaftTop, 190, 0.10)},
+                                 {tb + 0.53 * td, 192 + late * 0.5},
+                                 {hit - 0.067 * k, 120 + late},
+                                 {hit - 0.028 * k, 60 + late * 0.75},
+                                 {hit, shaftImpact, -2280 / k},
+                                 {hit + 0.022 * k, shaftImpact - 46, -1900 / k},
+                                 {hit + 0.056 * k, -102},
+                                 {hit + 0.11 * k, -172},
+                                 {hit + 0.25 * ft, -248},
+                                 {hit + 0.45 * ft, -286},
+                                 {hit + 0.72 * ft, -298}});
         return curve(std::move(keys), 0.005);
     }();
-    shaftPlane_ = curve({{0, (club_.lieDegrees - 4)}, {0.45 * tb, 59}, {level, 56}, {tb, 54}, {tb + 0.45 * td, 50},
-                         {hit - 0.07, 53}, {hit, shaftPlaneImpact_}, {hit + 0.05, 58}, {hit + 0.12, 54},
-                         {hit + 0.3 * ft, 46}, {hit + 0.7 * ft, 38}}, 0.008);
-    reach_ = curve({{0, 3}, {0.7 * tb, p.leadElbowTop}, {tb, p.leadElbowTop}, {tb + 0.5 * td, p.leadElbowTop},
-                    {hit, p.leadElbowImpact}, {hit + 0.06, std::max(6.0, p.leadElbowImpact)},
-                    {hit + 0.12 * ft, 26}, {hit + 0.22 * ft, 66}, {hit + 0.38 * ft, 104}, {hit + 0.7 * ft, 116}}, 0.012);
+    shaftPlane_ = curve({{0, (club_.lieDegrees - 4)},
+                         {0.45 * tb, 59},
+                         {level, 56},
+                         {tb, 54},
+                         {tb + 0.45 * td, 50},
+                         {hit - 0.07, 53},
+                         {hit, shaftPlaneImpact_},
+                         {hit + 0.05, 58},
+                         {hit + 0.12, 54},
+                         {hit + 0.3 * ft, 46},
+                         {hit + 0.7 * ft, 38}},
+                        0.008);
+    reach_ = curve({{0, 3},
+                    {0.7 * tb, p.leadElbowTop},
+                    {tb, p.leadElbowTop},
+                    {tb + 0.5 * td, p.leadElbowTop},
+                    {hit, p.leadElbowImpact},
+                    {hit + 0.06, std::max(6.0, p.leadElbowImpact)},
+                    {hit + 0.12 * ft, 26},
+                    {hit + 0.22 * ft, 66},
+                    {hit + 0.38 * ft, 104},
+                    {hit + 0.7 * ft, 116}},
+                   0.012);
 }
 
 void Motion::solveContact() {
@@ -266,35 +393,52 @@ void Motion::solveContact() {
 
     // Set-up: two free angles put the club face just behind the ball, on the ground.
     bool rested = false, met = false;
-    for (int round = 0; round < 12 && !rested; ++round) {
-        const auto miss = [&](double a, double b) {
-            armAddress_ = a;
-            armPlaneAddress_ = b;
-            buildArms();
-            const V3 c = at(atRest).headPoint;
-            return std::array<double, 2>{c.x - (faceX - kContactGap), c.z - restHeight};
-        };
-        const double a = armAddress_, b = armPlaneAddress_, step = 0.4;
-        const auto f0 = miss(a, b), fa = miss(a + step, b), fb = miss(a, b + step);
-        const double j00 = (fa[0] - f0[0]) / step, j01 = (fb[0] - f0[0]) / step;
-        const double j10 = (fa[1] - f0[1]) / step, j11 = (fb[1] - f0[1]) / step;
-        const double det = j00 * j11 - j01 * j10;
-        if (std::abs(det) < 1e-12) {
+    const double wantedAddress = params_.addressBend;
+    for (const double extra : {0.0, 2.0, -2.0, 4.0, -4.0, 6.0, 8.0}) {
+        if (rested) {
             break;
         }
-        const double da = std::clamp(-(f0[0] * j11 - f0[1] * j01) / det, -15.0, 15.0);
-        const double db = std::clamp(-(j00 * f0[1] - j10 * f0[0]) / det, -15.0, 15.0);
-        const auto f1 = miss(a + da, std::clamp(b + db, 45.0, 92.0));
-        rested = std::abs(f1[0]) < 2e-4 && std::abs(f1[1]) < 2e-4;
+        if (extra != 0.0) {
+            params_.addressBend = wantedAddress + extra;
+            armAddress_ = 12;
+            armPlaneAddress_ = 70;
+            buildBody();
+        }
+        for (int round = 0; round < 12 && !rested; ++round) {
+            const auto miss = [&](double a, double b) {
+                armAddress_ = a;
+                armPlaneAddress_ = b;
+                buildArms();
+                const V3 c = at(atRest).headPoint;
+                return std::array<double, 2>{c.x - (faceX - kContactGap), c.z - restHeight};
+            };
+            const double a = armAddress_, b = armPlaneAddress_, step = 0.4;
+            const auto f0 = miss(a, b), fa = miss(a + step, b), fb = miss(a, b + step);
+            const double j00 = (fa[0] - f0[0]) / step, j01 = (fb[0] - f0[0]) / step;
+            const double j10 = (fa[1] - f0[1]) / step, j11 = (fb[1] - f0[1]) / step;
+            const double det = j00 * j11 - j01 * j10;
+            if (std::abs(det) < 1e-12) {
+                break;
+            }
+            const double da = std::clamp(-(f0[0] * j11 - f0[1] * j01) / det, -15.0, 15.0);
+            const double db = std::clamp(-(j00 * f0[1] - j10 * f0[0]) / det, -15.0, 15.0);
+            const auto f1 = miss(a + da, std::clamp(b + db, 45.0, 92.0));
+            rested = std::abs(f1[0]) < 2e-4 && std::abs(f1[1]) < 2e-4;
+        }
     }
     ball_.y = at(atRest).headPoint.y;
 
-    // Impact: three free angles bring the face to the ball at its height. Where the arms are too short for the
-    // posture, the player bends a little more, as players do.
+    // Impact: three free angles bring the face to the ball at its height. Where the arms are too short for
+    // the posture, the player bends a little more, as players do.
     const V3 want{faceX, ball_.y, club_.headCentreHeight};
-    for (int posture = 0; posture < 10 && !met; ++posture) {
-        if (posture > 0) {
-            params_.bendImpact += 1.2;
+    const double wantedBend = params_.bendImpact, wantedRise = params_.riseImpact;
+    for (const double extra : {0.0, 1.5, -1.5, 3.0, -3.0, 4.5, -4.5, 6.0, 7.5, 9.0}) {
+        if (met) {
+            break;
+        }
+        if (extra != 0.0) {
+            params_.bendImpact = wantedBend + extra;
+            params_.riseImpact = wantedRise - 0.003 * std::max(0.0, extra);
             buildBody();
         }
         armImpact_ = 8;
@@ -321,14 +465,15 @@ void Motion::solveContact() {
                 break;
             }
             const V3 r = -f0;
-            const std::array<double, 3> d{dot(r, cross(col[1], col[2])) / det, dot(col[0], cross(r, col[2])) / det,
+            const std::array<double, 3> d{dot(r, cross(col[1], col[2])) / det,
+                                          dot(col[0], cross(r, col[2])) / det,
                                           dot(col[0], cross(col[1], r)) / det};
             auto next = q;
             for (std::size_t i = 0; i < 3; ++i) {
                 next[i] += std::clamp(d[i], -5.0, 5.0);
             }
             next[1] = std::clamp(next[1], 40.0, 105.0);
-            next[2] = std::clamp(next[2], club_.lieDegrees - 8, club_.lieDegrees + 12);
+            next[2] = std::clamp(next[2], club_.lieDegrees - 8, club_.lieDegrees + 16);
             met = length(miss(next)) < 3e-4;
         }
     }
@@ -342,7 +487,9 @@ Pose Motion::at(double t) const {
     Pose out;
 
     // Nobody stands perfectly still: a few millimetres of sway, far under what a swing does.
-    const auto sway = [&](std::size_t i, double hz) { return std::sin(2 * std::numbers::pi * hz * t + swayPhase_[i]); };
+    const auto sway = [&](std::size_t i, double hz) {
+        return std::sin(2 * std::numbers::pi * hz * t + swayPhase_[i]);
+    };
     const double swayX = 0.0012 * sway(0, 0.42) + 0.0006 * sway(1, 0.9);
     const double swayY = 0.0012 * sway(2, 0.36);
     const double breath = 0.25 * sway(3, 0.27);
@@ -365,7 +512,8 @@ Pose Motion::at(double t) const {
         V3 pivot = ankleHome_[side] + homeForward * toBall;
         pivot.z = 0.014;
         if (!isLead) {
-            pivot.x += 0.03 * h * std::clamp((pitch - 30) / 45.0, 0.0, 1.0) * std::clamp((pitch - 30) / 45.0, 0.0, 1.0);
+            pivot.x += 0.03 * h * std::clamp((pitch - 30) / 45.0, 0.0, 1.0) *
+                       std::clamp((pitch - 30) / 45.0, 0.0, 1.0);
         }
         const double c = std::cos(pitch * kDeg), s = std::sin(pitch * kDeg);
         const auto hind = [&](double back, double high) {
@@ -414,7 +562,8 @@ Pose Motion::at(double t) const {
     const double chestTurn = chestTurn_.at(t);
     const double extraBend = 0.35 * (bend - pelvisBend_.at(t)), extraTilt = 0.3 * (tilt - pelvisTilt_.at(t));
     out.thorax = segment(tilt + extraTilt, bend + extraBend, chestTurn);
-    // The lower hand asks for a lower trail shoulder: the girdle slants against the trunk at address and impact.
+    // The lower hand asks for a lower trail shoulder: the girdle slants against the trunk at address and
+    // impact.
     const Axes girdle = segment(tilt, bend, chestTurn + shoulderExtra_.at(t));
     const double slant = girdleSlant_.at(t) * kDeg;
     const V3 shoulderLine = girdle.lead * std::cos(slant) + girdle.up * std::sin(slant);
@@ -429,10 +578,12 @@ Pose Motion::at(double t) const {
     const V3 headUp = across(out.thorax.up * 0.5 + V3{0, 0, 1.0}, gaze);
     out.head.front = gaze;
     out.head.up = headUp;
-    out.head.lead = unit(segment(0, 0, headYaw_.at(t)).lead - gaze * dot(segment(0, 0, headYaw_.at(t)).lead, gaze));
+    out.head.lead =
+        unit(segment(0, 0, headYaw_.at(t)).lead - gaze * dot(segment(0, 0, headYaw_.at(t)).lead, gaze));
     out.head.lead = unit(out.head.lead - headUp * dot(out.head.lead, headUp));
     const double toCentre = b.neck + b.headHeight / 2 - 0.026 * h;
-    out.headCentre = out.neckBase + unit(out.thorax.up * 0.85 + headUp * 0.75) * toCentre + gaze * (0.008 * h);
+    out.headCentre =
+        out.neckBase + unit(out.thorax.up * 0.85 + headUp * 0.75) * toCentre + gaze * (0.008 * h);
 
     // Arms and club
     const double wristToHand = 0.40 * b.hand;
@@ -443,7 +594,8 @@ Pose Motion::at(double t) const {
     const double reach = chainLength(b.upperArm, b.forearm, reach_.at(t)) + wristToHand * 0.97;
     V3 leadHand = out.shoulder[0] + inPlane(armAngle, armPlane) * reach;
     leadHand.y += handsOut_.at(t);
-    // The trail shoulder blade slides a few centimetres toward the hands before the trail arm holds them back.
+    // The trail shoulder blade slides a few centimetres toward the hands before the trail arm holds them
+    // back.
     const double trailMax = leadMax * 0.996;
     {
         const V3 d = leadHand + out.shaft * kHandsApart - out.shoulder[1];

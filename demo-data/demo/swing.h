@@ -37,22 +37,22 @@ struct Body {
 [[nodiscard]] Body childBody(double stature);
 
 struct ClubSize {
-    double length = 0.94;    ///< butt to sole, m
-    double lieDegrees = 62;  ///< shaft against the ground at address
-    double teeHeight = 0;    ///< of the ball's lowest point
-    bool wood = false;       ///< bulky head
+    double length = 0.94;   ///< butt to sole, m
+    double lieDegrees = 62; ///< shaft against the ground at address
+    double teeHeight = 0;   ///< of the ball's lowest point
+    bool wood = false;      ///< bulky head
     double headCentreHeight = 0.020;
     double loftDegrees = 34;
 };
 [[nodiscard]] ClubSize clubSize(marks::Club club, double stature);
 
-/// What a swing is like. Angles in degrees, signs of the trade: tilt + away from the target, bend + toward the
-/// ball, turn + open toward the target, lean + forward. Shifts in statures along the target line.
-/// Each fault is one small set of these.
+/// What a swing is like. Angles in degrees, signs of the trade: tilt + away from the target, bend + toward
+/// the ball, turn + open toward the target, lean + forward. Shifts in statures along the target line. Each
+/// fault is one small set of these.
 struct SwingParams {
     // set-up
-    double stanceRatio = 1.15;     ///< ankle distance / shoulder-joint distance
-    double ballPosition = 0.45;    ///< 0 lead ankle, 1 trail ankle
+    double stanceRatio = 1.15;  ///< ankle distance / shoulder-joint distance
+    double ballPosition = 0.45; ///< 0 lead ankle, 1 trail ankle
     double leadFlare = 22, trailFlare = 8;
     double kneeFlex = 22;
     double addressBend = 35, addressTilt = 5, addressLean = 2;
@@ -63,13 +63,13 @@ struct SwingParams {
     // top
     double pelvisTurnTop = -44, chestTurnTop = -84, shoulderExtraTop = -11;
     double tiltTop = 7.5, bendTop = 35, pelvisShiftBack = -0.010, headDriftBack = 0;
-    double armTop = 152;       ///< lead arm's angle in its plane, 90 = level going back
-    double shaftTop = 252;     ///< shaft's angle in its plane, 270 = level again, past it = over-long
-    double setAtLevel = 76;    ///< wrist set (in plane) when the lead arm is level going back
-    double setEarly = 0;       ///< extra set in the takeaway
-    double leadElbowTop = 4;   ///< flex beyond straight, degrees
+    double armTop = 152;     ///< lead arm's angle in its plane, 90 = level going back
+    double shaftTop = 252;   ///< shaft's angle in its plane, 270 = level again, past it = over-long
+    double setAtLevel = 76;  ///< wrist set (in plane) when the lead arm is level going back
+    double setEarly = 0;     ///< extra set in the takeaway
+    double leadElbowTop = 4; ///< flex beyond straight, degrees
     // downswing and impact
-    double startDownLead = 0.07;  ///< pelvis reverses this long before the top, s
+    double startDownLead = 0.07; ///< pelvis reverses this long before the top, s
     double pelvisTurnImpact = 40, chestTurnImpact = 22;
     double tiltImpact = 15, bendImpact = 33, pelvisShiftImpact = 0.045;
     double leanImpact = 7;
@@ -81,7 +81,7 @@ struct SwingParams {
     double leadElbowImpact = 4;
     // finish
     double pelvisTurnFinish = 88, chestTurnFinish = 108;
-    double weightFinish = 0.90;   ///< mid-hip between mid-stance (0) and lead ankle (1)
+    double weightFinish = 0.90; ///< mid-hip between mid-stance (0) and lead ankle (1)
     double tiltFinish = 4, bendFinish = 3;
     double trailPitchFinish = 76; ///< heel up, degrees
 };

@@ -12,9 +12,13 @@ namespace {
 using marks::Landmark;
 using marks::MomentId;
 
-double deg(double radians) { return radians / kDeg; }
+double deg(double radians) {
+    return radians / kDeg;
+}
 
-double included(V3 a, V3 b) { return deg(std::acos(std::clamp(dot(unit(a), unit(b)), -1.0, 1.0))); }
+double included(V3 a, V3 b) {
+    return deg(std::acos(std::clamp(dot(unit(a), unit(b)), -1.0, 1.0)));
+}
 
 /// Root of f between a and b where the signs differ.
 double root(const std::function<double(double)>& f, double a, double b) {
@@ -34,7 +38,8 @@ double root(const std::function<double(double)>& f, double a, double b) {
 constexpr double kScan = 0.0005;
 
 /// First crossing of zero in (a, b]; forward or backward in time, in either direction of sign unless told.
-std::optional<double> crossing(const std::function<double(double)>& f, double a, double b, int sign = 0, bool last = false) {
+std::optional<double> crossing(const std::function<double(double)>& f, double a, double b, int sign = 0,
+                               bool last = false) {
     std::optional<double> found;
     double previous = f(a);
     for (double t = a + kScan; t <= b; t += kScan) {
@@ -74,7 +79,9 @@ double speed(const Motion& motion, double t, const std::function<V3(const Pose&)
 }
 
 /// The shaft seen square to the target line: 0 = straight down, + toward the target, degrees in (-180, 180].
-double frontAngle(const Pose& pose) { return deg(std::atan2(pose.shaft.x, -pose.shaft.z)); }
+double frontAngle(const Pose& pose) {
+    return deg(std::atan2(pose.shaft.x, -pose.shaft.z));
+}
 
 } // namespace
 
@@ -109,7 +116,10 @@ Camera cameraAt(const Spec& spec, const Motion& motion, int width, int height, d
     if (f.panDegrees != 0) {
         // The helper follows the hands a little late.
         const double hit = motion.impact(), tb = motion.params().backswing;
-        const auto ease = [](double t) { t = std::clamp(t, 0.0, 1.0); return t * t * (3 - 2 * t); };
+        const auto ease = [](double t) {
+            t = std::clamp(t, 0.0, 1.0);
+            return t * t * (3 - 2 * t);
+        };
         pan = f.panDegrees * (-ease((time - 0.15) / tb) + 1.8 * ease((time - hit + 0.05) / 0.6));
     }
     if (f.shakeDegrees != 0) {
@@ -128,7 +138,8 @@ Camera cameraAt(const Spec& spec, const Motion& motion, int width, int height, d
         const double a = f.yaw * kDeg;
         const double handsY = 0.36;
         aim = {0, handsY + f.aimX, f.aimZ};
-        position = {-side * std::cos(a) * f.distance, handsY + f.aimX + std::sin(a) * f.distance, f.lensHeight};
+        position = {-side * std::cos(a) * f.distance, handsY + f.aimX + std::sin(a) * f.distance,
+                    f.lensHeight};
     }
     const V3 to = aim - position;
     V3 heading = unit({to.x, to.y, 0});
@@ -138,7 +149,8 @@ Camera cameraAt(const Spec& spec, const Motion& motion, int width, int height, d
     const double sense = spec.view == marks::View::faceOn ? (right.x * side > 0 ? 1.0 : -1.0) : 1.0;
     heading = unit(heading * std::cos(p) + right * (std::sin(p) * sense));
     const double pitch = deg(std::atan2(to.z, std::hypot(to.x, to.y))) + tip;
-    return makeCamera(position, heading, pitch, f.roll, f.focalShare * std::max(width, height), width, height);
+    return makeCamera(position, heading, pitch, f.roll, f.focalShare * std::max(width, height), width,
+                      height);
 }
 
 Points pointsOf(const Spec& spec, const Motion& motion, double time) {
@@ -208,14 +220,17 @@ std::vector<TrueMoment> trueMoments(const Spec&, const Motion& motion) {
     }
     // Rotation of the shaft reverses: the extremum of its angle seen square to the target line.
     const auto unwrapped = [&](double t) {
-        const double a = frontAngle(motion.at(t)); // going back: 0 .. -180, then 180 .. 60: carry on below -180
+        const double a =
+            frontAngle(motion.at(t)); // going back: 0 .. -180, then 180 .. 60: carry on below -180
         return a > 0 && t > 0.3 * tb && t < *impact - 0.02 ? a - 360 : a;
     };
     const double top = least(unwrapped, 0.6 * tb, *impact - 0.03);
     const auto levelBack = crossing(shaftHeight, 0.02, top);
     if (levelBack) {
         // Last instant at which the club head still rests (slower than 5 cm/s).
-        const auto moving = [&](double t) { return speed(motion, t, [](const Pose& p) { return p.headPoint; }) - 0.05; };
+        const auto moving = [&](double t) {
+            return speed(motion, t, [](const Pose& p) { return p.headPoint; }) - 0.05;
+        };
         double t = *levelBack;
         while (t > motion.start() && moving(t) > 0) {
             t -= kScan;
@@ -238,7 +253,8 @@ std::vector<TrueMoment> trueMoments(const Spec&, const Motion& motion) {
         out.push_back({MomentId::shaft_level_down, *t});
     }
     out.push_back({MomentId::impact, *impact});
-    if (const auto t = crossing([&](double u) { return frontAngle(motion.at(u)) - 45; }, *impact, *impact + 0.2, +1)) {
+    if (const auto t =
+            crossing([&](double u) { return frontAngle(motion.at(u)) - 45; }, *impact, *impact + 0.2, +1)) {
         out.push_back({MomentId::release, *t});
     }
     if (const auto t = crossing(shaftHeight, *impact, *impact + 0.3, +1)) {
@@ -264,11 +280,13 @@ std::vector<TrueMoment> trueMoments(const Spec&, const Motion& motion) {
             break;
         }
     }
-    std::stable_sort(out.begin(), out.end(), [](const TrueMoment& a, const TrueMoment& b) { return a.time < b.time; });
+    std::stable_sort(out.begin(), out.end(),
+                     [](const TrueMoment& a, const TrueMoment& b) { return a.time < b.time; });
     return out;
 }
 
-std::vector<TrueValue> trueMeasurements(const Spec& spec, const Motion& motion, const std::vector<TrueMoment>& moments) {
+std::vector<TrueValue> trueMeasurements(const Spec& spec, const Motion& motion,
+                                        const std::vector<TrueMoment>& moments) {
     std::vector<TrueValue> out;
     const Body& body = motion.body();
     const double h = body.stature;
@@ -284,7 +302,9 @@ std::vector<TrueValue> trueMeasurements(const Spec& spec, const Motion& motion, 
     if (!address || !top || !impact) {
         return out;
     }
-    const auto say = [&](std::string id, std::optional<MomentId> m, double v, const char* unitText) { out.push_back({std::move(id), m, v, unitText}); };
+    const auto say = [&](std::string id, std::optional<MomentId> m, double v, const char* unitText) {
+        out.push_back({std::move(id), m, v, unitText});
+    };
     const Pose rest = motion.at(*address);
     const auto mid = [](const std::array<V3, 2>& p) { return lerp(p[0], p[1], 0.5); };
     const auto tilt = [](V3 low, V3 high) { return deg(std::atan2(-(high.x - low.x), high.z - low.z)); };
@@ -294,13 +314,15 @@ std::vector<TrueValue> trueMeasurements(const Spec& spec, const Motion& motion, 
     const double stanceX = rest.foot[0].ankle.x - rest.foot[1].ankle.x;
     const double joints = body.hipDistance;
 
-    say("stance_width_ratio", MomentId::address, stance / length(rest.shoulder[0] - rest.shoulder[1]), "ratio");
+    say("stance_width_ratio", MomentId::address, stance / length(rest.shoulder[0] - rest.shoulder[1]),
+        "ratio");
     if (spec.hasBall) {
         say("ball_position", MomentId::address, (rest.foot[0].ankle.x - motion.ball().x) / stanceX, "ratio");
     }
     for (std::size_t s = 0; s < 2; ++s) {
         const V3 f = rest.foot[s].toe - rest.foot[s].heel;
-        say(s == 0 ? "foot_flare_lead" : "foot_flare_trail", MomentId::address, deg(std::atan2(s == 0 ? f.x : -f.x, f.y)), "degrees");
+        say(s == 0 ? "foot_flare_lead" : "foot_flare_trail", MomentId::address,
+            deg(std::atan2(s == 0 ? f.x : -f.x, f.y)), "degrees");
     }
 
     // The turn of a lead-pointing line about an axis: 0 square to the target line, + open.
@@ -343,23 +365,33 @@ std::vector<TrueValue> trueMeasurements(const Spec& spec, const Motion& motion, 
         say("lead_line_tilt", id, tilt(p.foot[0].ankle, p.shoulder[0]), "degrees");
         {
             const V3 a = p.foot[0].ankle, line = p.shoulder[0] - a, hip = p.hip[0] - a;
-            say("lead_hip_offset", id, (hip.x * line.z - hip.z * line.x) / std::hypot(line.x, line.z) / joints, "hip_joint_distances");
+            say("lead_hip_offset", id,
+                (hip.x * line.z - hip.z * line.x) / std::hypot(line.x, line.z) / joints,
+                "hip_joint_distances");
             say("lead_hip_over_ankle", id, hip.x / joints, "hip_joint_distances");
         }
         say("head_to_trail_ankle", id, (p.headCentre.x - p.foot[1].ankle.x) / stance, "stance_widths");
         say("head_to_trail_ankle_statures", id, (p.headCentre.x - p.foot[1].ankle.x) / h, "statures");
         say("head_to_trail_ankle_nose", id, (s.nose.x - p.foot[1].ankle.x) / stance, "stance_widths");
-        say("head_to_trail_ankle_edge", id, (std::min({s.faceFront.x, s.headBack.x, s.trailEar.x}) - p.foot[1].ankle.x) / stance, "stance_widths");
+        say("head_to_trail_ankle_edge", id,
+            (std::min({s.faceFront.x, s.headBack.x, s.trailEar.x}) - p.foot[1].ankle.x) / stance,
+            "stance_widths");
         const V3 forearm = p.wrist[0] - p.elbow[0];
         say("wrist_set", id, pictureAngle(forearm, p.shaft), "degrees");
         say("wrist_set_corrected", id, included(forearm, p.shaft), "degrees");
         say("lead_elbow_flex", id, flex(p.shoulder[0], p.elbow[0], p.wrist[0]), "degrees");
         say("lead_knee_flex", id, flex(p.hip[0], p.knee[0], p.foot[0].ankle), "degrees");
         say("trail_knee_flex", id, flex(p.hip[1], p.knee[1], p.foot[1].ankle), "degrees");
-        say("trail_foot_pitch", id, deg(std::asin(std::clamp((p.foot[1].heel.z - p.foot[1].ball.z) / length(p.foot[1].heel - p.foot[1].ball), -1.0, 1.0))), "degrees");
-        say("com_over_lead_ankle", id, (centreOfMass(p, body).x - p.foot[0].ankle.x) / stance, "stance_widths");
-        // Down-the-line: the shaft against the ground, seen along the target line, 0..180 from the ball's side.
-        say("shaft_plane", id, deg(std::atan2(std::abs(p.shaft.z), p.shaft.z < 0 ? p.shaft.y : -p.shaft.y)), "degrees");
+        say("trail_foot_pitch", id,
+            deg(std::asin(std::clamp(
+                (p.foot[1].heel.z - p.foot[1].ball.z) / length(p.foot[1].heel - p.foot[1].ball), -1.0, 1.0))),
+            "degrees");
+        say("com_over_lead_ankle", id, (centreOfMass(p, body).x - p.foot[0].ankle.x) / stance,
+            "stance_widths");
+        // Down-the-line: the shaft against the ground, seen along the target line, 0..180 from the ball's
+        // side.
+        say("shaft_plane", id, deg(std::atan2(std::abs(p.shaft.z), p.shaft.z < 0 ? p.shaft.y : -p.shaft.y)),
+            "degrees");
         if (isAddress || id == MomentId::impact) {
             say("shaft_lean", id, deg(std::atan2(-p.shaft.x, -p.shaft.z)), "degrees");
         }
@@ -367,7 +399,8 @@ std::vector<TrueValue> trueMeasurements(const Spec& spec, const Motion& motion, 
             say("hands_ahead", id, (p.butt.x - motion.ball().x) / h, "statures");
         }
         if (id == MomentId::shaft_level_back || id == MomentId::lead_arm_level_back) {
-            say("takeaway_width", id, length(p.grip - p.shoulder[1]) / (body.upperArm + body.forearm), "ratio");
+            say("takeaway_width", id, length(p.grip - p.shoulder[1]) / (body.upperArm + body.forearm),
+                "ratio");
         }
         if (id == MomentId::top) {
             // + points right of the target for a right-hander (across), - laid off; from above.
@@ -378,10 +411,12 @@ std::vector<TrueValue> trueMeasurements(const Spec& spec, const Motion& motion, 
             const V3 g0 = unit({f0.x, 0, f0.z}), g1 = unit({f1.x, 0, f1.z});
             const V3 b = -unit(g0 + g1);
             const double bisector = deg(std::atan2(b.x, -b.z));
-            say("release_bisector_angle", id, std::remainder(deg(std::atan2(p.shaft.x, -p.shaft.z)) - bisector, 360.0), "degrees");
+            say("release_bisector_angle", id,
+                std::remainder(deg(std::atan2(p.shaft.x, -p.shaft.z)) - bisector, 360.0), "degrees");
         }
         if (id == MomentId::finish) {
-            say("finish_head_over_lead_ankle", id, (p.headCentre.x - p.foot[0].ankle.x) / stance, "stance_widths");
+            say("finish_head_over_lead_ankle", id, (p.headCentre.x - p.foot[0].ankle.x) / stance,
+                "stance_widths");
         }
     }
 
@@ -414,21 +449,26 @@ std::vector<TrueValue> trueMeasurements(const Spec& spec, const Motion& motion, 
         say("wrist_set_peak", std::nullopt, peak, "degrees");
         say("wrist_set_peak_time", std::nullopt, at - *address, "seconds");
     }
-    if (const auto arm = when(MomentId::lead_arm_level_down), delivery = when(MomentId::shaft_level_down); arm && delivery) {
+    if (const auto arm = when(MomentId::lead_arm_level_down), delivery = when(MomentId::shaft_level_down);
+        arm && delivery) {
         const Pose a = motion.at(*arm), b = motion.at(*delivery);
-        say("wrist_set_kept", std::nullopt, pictureAngle(b.wrist[0] - b.elbow[0], b.shaft) / pictureAngle(a.wrist[0] - a.elbow[0], a.shaft), "ratio");
-        say("wrist_set_kept_corrected", std::nullopt, included(b.wrist[0] - b.elbow[0], b.shaft) / included(a.wrist[0] - a.elbow[0], a.shaft), "ratio");
+        say("wrist_set_kept", std::nullopt,
+            pictureAngle(b.wrist[0] - b.elbow[0], b.shaft) / pictureAngle(a.wrist[0] - a.elbow[0], a.shaft),
+            "ratio");
+        say("wrist_set_kept_corrected", std::nullopt,
+            included(b.wrist[0] - b.elbow[0], b.shaft) / included(a.wrist[0] - a.elbow[0], a.shaft), "ratio");
     }
     {
-        // Hands coming down against the way back: at the same height, + outward (toward the ball). Height: midway
-        // between the hands at the top and the lead arm's level.
+        // Hands coming down against the way back: at the same height, + outward (toward the ball). Height:
+        // midway between the hands at the top and the lead arm's level.
         const auto arm = when(MomentId::lead_arm_level_down);
         if (arm) {
             const double z = 0.5 * (motion.at(*top).grip.z + motion.at(*arm).grip.z);
             const auto height = [&](double t) { return motion.at(t).grip.z - z; };
             const auto up = crossing(height, *address, *top, +1), down = crossing(height, *top, *impact, -1);
             if (up && down) {
-                say("hand_path", std::nullopt, (motion.at(*down).grip.y - motion.at(*up).grip.y) / h, "statures");
+                say("hand_path", std::nullopt, (motion.at(*down).grip.y - motion.at(*up).grip.y) / h,
+                    "statures");
             }
         }
     }

@@ -32,7 +32,8 @@ struct TrueValue {
     double value;
     std::string unit;
 };
-[[nodiscard]] std::vector<TrueValue> trueMeasurements(const Spec& spec, const Motion& motion, const std::vector<TrueMoment>& moments);
+[[nodiscard]] std::vector<TrueValue> trueMeasurements(const Spec& spec, const Motion& motion,
+                                                      const std::vector<TrueMoment>& moments);
 
 /// The camera at a real time (it may pan or shake).
 [[nodiscard]] Camera cameraAt(const Spec& spec, const Motion& motion, int width, int height, double time);

@@ -19,19 +19,29 @@ struct V3 {
     friend constexpr V3 operator/(V3 a, double k) { return a * (1.0 / k); }
     V3& operator+=(V3 b) { return *this = *this + b; }
 };
-[[nodiscard]] constexpr double dot(V3 a, V3 b) { return a.x * b.x + a.y * b.y + a.z * b.z; }
+[[nodiscard]] constexpr double dot(V3 a, V3 b) {
+    return a.x * b.x + a.y * b.y + a.z * b.z;
+}
 [[nodiscard]] constexpr V3 cross(V3 a, V3 b) {
     return {a.y * b.z - a.z * b.y, a.z * b.x - a.x * b.z, a.x * b.y - a.y * b.x};
 }
-[[nodiscard]] inline double length(V3 a) { return std::sqrt(dot(a, a)); }
+[[nodiscard]] inline double length(V3 a) {
+    return std::sqrt(dot(a, a));
+}
 [[nodiscard]] inline V3 unit(V3 a) {
     const double n = length(a);
     return n > 1e-12 ? a / n : V3{0, 0, 1};
 }
-[[nodiscard]] constexpr V3 lerp(V3 a, V3 b, double k) { return a + (b - a) * k; }
-[[nodiscard]] constexpr double lerp(double a, double b, double k) { return a + (b - a) * k; }
+[[nodiscard]] constexpr V3 lerp(V3 a, V3 b, double k) {
+    return a + (b - a) * k;
+}
+[[nodiscard]] constexpr double lerp(double a, double b, double k) {
+    return a + (b - a) * k;
+}
 /// The part of a at right angles to the unit vector n, as a unit vector.
-[[nodiscard]] inline V3 across(V3 a, V3 n) { return unit(a - n * dot(a, n)); }
+[[nodiscard]] inline V3 across(V3 a, V3 n) {
+    return unit(a - n * dot(a, n));
+}
 
 inline constexpr double kDeg = std::numbers::pi / 180.0;
 
@@ -58,7 +68,9 @@ class Random {
     }
     double uniform() { return static_cast<double>(next() >> 11) * 0x1.0p-53; }
     double uniform(double low, double high) { return low + (high - low) * uniform(); }
-    int whole(int low, int high) { return low + static_cast<int>(next() % static_cast<std::uint64_t>(high - low + 1)); }
+    int whole(int low, int high) {
+        return low + static_cast<int>(next() % static_cast<std::uint64_t>(high - low + 1));
+    }
     bool chance(double p) { return uniform() < p; }
     double normal() {
         const double u = uniform() + 1e-15, v = uniform();

@@ -227,8 +227,8 @@ void Motion::buildBody() {
                          {0.6 * tb, -0.001 * h},
                          {tb, -0.004 * h},
                          {tb + 0.45 * td, -0.010 * h + 0.4 * rise},
-                         {hit, 0.014 * h + rise},
-                         {hit + 0.1, 0.025 * h + rise},
+                         {hit, -0.006 * h + rise},
+                         {hit + 0.1, 0.012 * h + rise},
                          {hit + 0.6 * ft, 0.05 * h}},
                         0.025);
     pelvisBend_ = curve({{0.0, p.addressBend * 0.55},
@@ -370,7 +370,7 @@ void Motion::buildArms() {
                          {hit + 0.3 * ft, 46},
                          {hit + 0.7 * ft, 38}},
                         0.008);
-    reach_ = curve({{0, 3},
+    reach_ = curve({{0, p.leadElbowAddress},
                     {0.7 * tb, p.leadElbowTop},
                     {tb, p.leadElbowTop},
                     {tb + 0.5 * td, p.leadElbowTop},
@@ -392,19 +392,10 @@ void Motion::solveContact() {
     const double atRest = -0.04;
 
     // Set-up: two free angles put the club face just behind the ball, on the ground.
-    bool rested = false, met = false;
-    const double wantedAddress = params_.addressBend;
-    for (const double extra : {0.0, 2.0, -2.0, 4.0, -4.0, 6.0, 8.0}) {
-        if (rested) {
-            break;
-        }
-        if (extra != 0.0) {
-            params_.addressBend = wantedAddress + extra;
-            armAddress_ = 12;
-            armPlaneAddress_ = 70;
-            buildBody();
-        }
-        for (int round = 0; round < 12 && !rested; ++round) {
+    const auto setUp = [&] {
+        armAddress_ = 12;
+        armPlaneAddress_ = 70;
+        for (int round = 0; round < 12; ++round) {
             const auto miss = [&](double a, double b) {
                 armAddress_ = a;
                 armPlaneAddress_ = b;
@@ -418,33 +409,25 @@ void Motion::solveContact() {
             const double j10 = (fa[1] - f0[1]) / step, j11 = (fb[1] - f0[1]) / step;
             const double det = j00 * j11 - j01 * j10;
             if (std::abs(det) < 1e-12) {
-                break;
+                return false;
             }
             const double da = std::clamp(-(f0[0] * j11 - f0[1] * j01) / det, -15.0, 15.0);
             const double db = std::clamp(-(j00 * f0[1] - j10 * f0[0]) / det, -15.0, 15.0);
             const auto f1 = miss(a + da, std::clamp(b + db, 45.0, 92.0));
-            rested = std::abs(f1[0]) < 2e-4 && std::abs(f1[1]) < 2e-4;
+            if (std::abs(f1[0]) < 2e-4 && std::abs(f1[1]) < 2e-4) {
+                return true;
+            }
         }
-    }
-    ball_.y = at(atRest).headPoint.y;
-
-    // Impact: three free angles bring the face to the ball at its height. Where the arms are too short for
-    // the posture, the player bends a little more, as players do.
-    const V3 want{faceX, ball_.y, club_.headCentreHeight};
-    const double wantedBend = params_.bendImpact, wantedRise = params_.riseImpact;
-    for (const double extra : {0.0, 1.5, -1.5, 3.0, -3.0, 4.5, -4.5, 6.0, 7.5, 9.0}) {
-        if (met) {
-            break;
-        }
-        if (extra != 0.0) {
-            params_.bendImpact = wantedBend + extra;
-            params_.riseImpact = wantedRise - 0.003 * std::max(0.0, extra);
-            buildBody();
-        }
+        return false;
+    };
+    // Impact: three free angles bring the face to the ball at its height.
+    const auto meet = [&] {
+        const V3 want{faceX, ball_.y, club_.headCentreHeight};
         armImpact_ = 8;
         armPlaneImpact_ = 74;
         shaftPlaneImpact_ = club_.lieDegrees;
-        for (int round = 0; round < 14 && !met; ++round) {
+        double before = 1e9;
+        for (int round = 0; round < 14; ++round) {
             const auto miss = [&](std::array<double, 3> q) {
                 armImpact_ = q[0];
                 armPlaneImpact_ = q[1];
@@ -462,7 +445,7 @@ void Motion::solveContact() {
             }
             const double det = dot(col[0], cross(col[1], col[2]));
             if (std::abs(det) < 1e-14) {
-                break;
+                return false;
             }
             const V3 r = -f0;
             const std::array<double, 3> d{dot(r, cross(col[1], col[2])) / det,
@@ -474,10 +457,63 @@ void Motion::solveContact() {
             }
             next[1] = std::clamp(next[1], 40.0, 105.0);
             next[2] = std::clamp(next[2], club_.lieDegrees - 8, club_.lieDegrees + 16);
-            met = length(miss(next)) < 3e-4;
+            const double left = length(miss(next));
+            if (left < 3e-4) {
+                return true;
+            }
+            if (round >= 6 && left > 0.02 && left > 0.7 * before) {
+                return false; // out of reach
+            }
+            before = left;
+        }
+        return false;
+    };
+    // Where the arms are too short for the posture at impact, the player has stood nearer with softer elbows,
+    // or bends a little more, as players do.
+    bool met = false;
+    const SwingParams wanted = params_;
+    struct Try {
+        double slack, most;
+    };
+    for (const auto& [slack, most] :
+         {Try{0, 4.5}, Try{8, 4.5}, Try{16, 4.5}, Try{24, 4.5}, Try{8, 14}, Try{24, 18}}) {
+        params_ = wanted;
+        params_.leadElbowAddress = wanted.leadElbowAddress + slack;
+        // A short club asks for a lower posture throughout.
+        bool rested = false;
+        for (const double lower : {0.0, 3.0, 6.0, 9.0}) {
+            params_.addressBend = wanted.addressBend + lower;
+            params_.bendTop = wanted.bendTop + lower;
+            params_.bendImpact = wanted.bendImpact + lower;
+            params_.kneeFlex = wanted.kneeFlex + 0.5 * lower;
+            buildBody();
+            rested = setUp();
+            if (rested) {
+                break;
+            }
+        }
+        if (!rested) {
+            continue;
+        }
+        ball_.y = at(atRest).headPoint.y;
+        const double bend = params_.bendImpact, rise = params_.riseImpact;
+        for (const double extra : {0.0, 1.5, 3.0, 4.5, -2.0, 6.5, 8.5, 11.0, 14.0, 18.0}) {
+            if (extra > most) {
+                break;
+            }
+            params_.bendImpact = bend + extra;
+            params_.riseImpact = rise - 0.002 * std::max(0.0, extra);
+            buildBody();
+            met = meet();
+            if (met) {
+                break;
+            }
+        }
+        if (met) {
+            break;
         }
     }
-    solved_ = rested && met;
+    solved_ = met;
 }
 
 Pose Motion::at(double t) const {
@@ -609,7 +645,7 @@ Pose Motion::at(double t) const {
         leadHand += unit(d) * (softMin(far, trailMax, 0.006) - far);
         const V3 e0 = leadHand - out.shoulder[0];
         const double over = length(e0) - softMin(length(e0), leadMax * 0.996, 0.003);
-        out.shoulder[0] += unit(e0) * softMin(over, 0.022 * h, 0.004);
+        out.shoulder[0] += unit(e0) * softMin(over, 0.040 * h, 0.004);
         const V3 e = leadHand - out.shoulder[0];
         const double farLead = length(e);
         leadHand += unit(e) * (softMin(farLead, leadMax * 0.997, 0.002) - farLead);

@@ -79,6 +79,7 @@ struct SwingParams {
     double riseImpact = 0;     ///< statures: standing up through the ball
     double leadKneeImpact = 8; ///< flex, degrees
     double leadElbowImpact = 4;
+    double leadElbowAddress = 4;
     // finish
     double pelvisTurnFinish = 88, chestTurnFinish = 108;
     double weightFinish = 0.90; ///< mid-hip between mid-stance (0) and lead ankle (1)

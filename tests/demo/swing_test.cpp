@@ -214,10 +214,17 @@ TEST(DemoCases, ShowWhatTheirNameSays) {
               valueOf(sound, "com_over_lead_ankle", MomentId::finish) - 0.2);
     EXPECT_LT(valueOf(swing("early-set", 12), "wrist_set_kept_corrected"),
               valueOf(sound, "wrist_set_kept_corrected"));
+    EXPECT_LT(valueOf(swing("lost-bend", 1), "forward_bend_change", MomentId::impact), -5);
     const auto practice = swing("practice-bang", 12);
     EXPECT_FALSE(pointsOf(practice.spec, practice.motion, 0)[static_cast<std::size_t>(marks::Landmark::ball)]
                      .has_value());
     EXPECT_GE(practice.spec.sound.bangFromNextBay, 0);
+}
+
+TEST(DemoCases, EveryCaseReachesItsBall) {
+    for (const auto& info : cases()) {
+        EXPECT_TRUE(swing(std::string(info.name), 1).motion.solved()) << info.name;
+    }
 }
 
 TEST(DemoCases, UnknownNameIsOnePlainSentence) {

@@ -1,0 +1,76 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+import QtQuick
+import QtQuick.Layouts
+
+// Title line of a page: way back on the reading side, actions on the other.
+Item {
+    id: header
+    property string title
+    property string subtitle: ""
+    property bool canGoBack: true
+    property alias actions: actionRow.data
+    signal back()
+    implicitHeight: Math.max(Theme.target, titles.implicitHeight) + Theme.mm(2)
+
+    RowLayout {
+        anchors.fill: parent
+        anchors.leftMargin: Theme.gap
+        anchors.rightMargin: Theme.gap
+        spacing: Theme.gap
+        IconButton {
+            visible: header.canGoBack
+            glyph: "back"
+            label: qsTr("Back")
+            outlined: false
+            onClicked: header.back()
+        }
+        Glyph {
+            visible: !header.canGoBack
+            name: "plumb"
+            color: Theme.accent
+            Layout.preferredWidth: Theme.mm(7)
+            Layout.preferredHeight: Theme.mm(7)
+        }
+        ColumnLayout {
+            id: titles
+            spacing: 0
+            Layout.fillWidth: true
+            Text {
+                Layout.fillWidth: true
+                text: header.title
+                color: Theme.ink
+                font.pixelSize: Theme.titleSize
+                font.bold: true
+                elide: Text.ElideRight
+                maximumLineCount: 1
+                textFormat: Text.PlainText
+                Accessible.role: Accessible.Heading
+                Accessible.name: text
+            }
+            Text {
+                visible: text !== ""
+                Layout.fillWidth: true
+                text: header.subtitle
+                color: Theme.quiet
+                font.pixelSize: Theme.smallSize
+                elide: Text.ElideRight
+                maximumLineCount: 1
+                textFormat: Text.PlainText
+                Accessible.role: Accessible.StaticText
+                Accessible.name: text
+            }
+        }
+        Row {
+            id: actionRow
+            spacing: Theme.gap
+        }
+    }
+    Rectangle {
+        anchors.left: parent.left
+        anchors.right: parent.right
+        anchors.bottom: parent.bottom
+        height: Theme.hair
+        color: Theme.edge
+    }
+}

@@ -1,0 +1,57 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+import QtQuick
+import QtQuick.Templates as T
+
+// One of a few panels: equal segments side by side.
+Row {
+    id: row
+    property var labels: []
+    property int current: 0
+    signal chosen(int index)
+    spacing: -Theme.line
+    Accessible.role: Accessible.PageTabList
+    Accessible.name: qsTr("Panels")
+    Repeater {
+        model: row.labels
+        T.AbstractButton {
+            id: segment
+            required property int index
+            required property string modelData
+            readonly property bool isCurrent: row.current === index
+            width: (row.width + (row.labels.length - 1) * Theme.line) / row.labels.length
+            height: Math.max(Theme.target, word.implicitHeight + Theme.mm(2))
+            focusPolicy: Qt.StrongFocus
+            text: modelData
+            Accessible.role: Accessible.PageTab
+            Accessible.name: modelData
+            Accessible.selectable: true
+            Accessible.selected: isCurrent
+            onClicked: row.chosen(index)
+            background: Rectangle {
+                color: segment.isCurrent ? Theme.accent : segment.down ? Theme.pressed : Theme.card
+                border.color: Theme.edge
+                border.width: Theme.line
+                Rectangle {
+                    anchors.fill: parent
+                    anchors.margins: Theme.line * 2
+                    visible: segment.visualFocus
+                    color: "transparent"
+                    border.color: segment.isCurrent ? Theme.onAccent : Theme.accent
+                    border.width: Theme.line
+                }
+            }
+            contentItem: Text {
+                id: word
+                text: segment.text
+                color: segment.isCurrent ? Theme.onAccent : Theme.ink
+                font.pixelSize: Theme.bodySize
+                font.bold: true
+                horizontalAlignment: Text.AlignHCenter
+                verticalAlignment: Text.AlignVCenter
+                elide: Text.ElideRight
+                textFormat: Text.PlainText
+            }
+        }
+    }
+}

@@ -1,0 +1,149 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+#include "controls/glyph.h"
+
+#include <QPainter>
+#include <QPainterPath>
+
+namespace plumbmark::controls {
+
+namespace {
+
+struct Drawing {
+    QPainterPath lines; ///< stroked
+    QPainterPath areas; ///< filled
+};
+
+void polyline(QPainterPath& path, std::initializer_list<QPointF> points, bool close = false) {
+    auto it = points.begin();
+    path.moveTo(*it);
+    for (++it; it != points.end(); ++it) {
+        path.lineTo(*it);
+    }
+    if (close) {
+        path.closeSubpath();
+    }
+}
+
+Drawing drawing(const QString& name) {
+    Drawing d;
+    if (name == u"back") {
+        polyline(d.lines, {{15, 5}, {8, 12}, {15, 19}});
+    } else if (name == u"forward") {
+        polyline(d.lines, {{9, 5}, {16, 12}, {9, 19}});
+    } else if (name == u"down") {
+        polyline(d.lines, {{5, 9}, {12, 16}, {19, 9}});
+    } else if (name == u"up") {
+        polyline(d.lines, {{5, 15}, {12, 8}, {19, 15}});
+    } else if (name == u"step-back") {
+        polyline(d.areas, {{17, 4}, {8, 12}, {17, 20}}, true);
+        polyline(d.lines, {{5.5, 5}, {5.5, 19}});
+    } else if (name == u"step-on") {
+        polyline(d.areas, {{7, 4}, {16, 12}, {7, 20}}, true);
+        polyline(d.lines, {{18.5, 5}, {18.5, 19}});
+    } else if (name == u"play") {
+        polyline(d.areas, {{7, 4}, {20, 12}, {7, 20}}, true);
+    } else if (name == u"pause") {
+        d.areas.addRoundedRect(QRectF(6, 4.5, 4, 15), 1, 1);
+        d.areas.addRoundedRect(QRectF(14, 4.5, 4, 15), 1, 1);
+    } else if (name == u"undo" || name == u"redo") {
+        const bool undo = name == u"undo";
+        const auto x = [undo](double v) { return undo ? v : 24 - v; };
+        polyline(d.lines, {{x(9), 4.5}, {x(4), 9.5}, {x(9), 14.5}});
+        d.lines.moveTo(x(4), 9.5);
+        d.lines.lineTo(x(14), 9.5);
+        d.lines.cubicTo(QPointF(x(22), 9.5), QPointF(x(22), 19.5), QPointF(x(14), 19.5));
+        d.lines.lineTo(x(10), 19.5);
+    } else if (name == u"plus") {
+        polyline(d.lines, {{12, 4.5}, {12, 19.5}});
+        polyline(d.lines, {{4.5, 12}, {19.5, 12}});
+    } else if (name == u"close") {
+        polyline(d.lines, {{5.5, 5.5}, {18.5, 18.5}});
+        polyline(d.lines, {{18.5, 5.5}, {5.5, 18.5}});
+    } else if (name == u"tick") {
+        polyline(d.lines, {{4.5, 12.5}, {10, 18}, {19.5, 6.5}});
+    } else if (name == u"sun") {
+        d.lines.addEllipse(QPointF(12, 12), 4, 4);
+        for (int i = 0; i < 8; ++i) {
+            QTransform turn;
+            turn.translate(12, 12);
+            turn.rotate(45.0 * i);
+            polyline(d.lines, {turn.map(QPointF(0, -7.2)), turn.map(QPointF(0, -9.8))});
+        }
+    } else if (name == u"moon") {
+        d.lines.moveTo(19.5, 14.5);
+        d.lines.cubicTo(QPointF(13, 17.5), QPointF(6.5, 11), QPointF(9.5, 4.5));
+        d.lines.cubicTo(QPointF(2, 7.5), QPointF(3, 20), QPointF(12, 20.5));
+        d.lines.cubicTo(QPointF(15.5, 20.5), QPointF(18.5, 18), QPointF(19.5, 14.5));
+    } else if (name == u"clip") {
+        d.lines.addRoundedRect(QRectF(3, 5.5, 18, 13), 2, 2);
+        polyline(d.areas, {{10, 9}, {15.5, 12}, {10, 15}}, true);
+    } else if (name == u"folder") {
+        polyline(d.lines, {{3, 18.5}, {3, 6}, {9.5, 6}, {11.5, 8.5}, {21, 8.5}, {21, 18.5}}, true);
+    } else if (name == u"eye-off") {
+        d.lines.moveTo(3, 12);
+        d.lines.cubicTo(QPointF(7.5, 5.5), QPointF(16.5, 5.5), QPointF(21, 12));
+        d.lines.cubicTo(QPointF(16.5, 18.5), QPointF(7.5, 18.5), QPointF(3, 12));
+        polyline(d.lines, {{5, 19.5}, {19, 4.5}});
+    } else if (name == u"hand-swap") {
+        polyline(d.lines, {{7.5, 4.5}, {3.5, 8.5}, {7.5, 12.5}});
+        polyline(d.lines, {{3.5, 8.5}, {20, 8.5}});
+        polyline(d.lines, {{16.5, 11.5}, {20.5, 15.5}, {16.5, 19.5}});
+        polyline(d.lines, {{20.5, 15.5}, {4, 15.5}});
+    } else if (name == u"plumb") { // the programme's own sign: line and bob
+        polyline(d.lines, {{12, 1.5}, {12, 12.5}});
+        polyline(d.areas, {{7.5, 12}, {16.5, 12}, {12, 22.5}}, true);
+    } else if (name == u"note") {
+        d.lines.addEllipse(QPointF(12, 12), 9, 9);
+        polyline(d.lines, {{12, 11}, {12, 16.8}});
+        d.areas.addEllipse(QPointF(12, 7.4), 1.3, 1.3);
+    } else if (name == u"body") {
+        d.lines.addEllipse(QPointF(12, 4.8), 2.6, 2.6);
+        polyline(d.lines, {{12, 9.5}, {12, 15}});
+        polyline(d.lines, {{5.5, 10.5}, {18.5, 10.5}});
+        polyline(d.lines, {{8, 21.5}, {12, 15}, {16, 21.5}});
+    } else if (name == u"swing") {
+        d.lines.moveTo(4, 5);
+        d.lines.cubicTo(QPointF(2.5, 15), QPointF(9, 20), QPointF(20, 18.5));
+        d.areas.addEllipse(QPointF(4.4, 5), 2, 2);
+        d.areas.addEllipse(QPointF(20, 18.5), 2.2, 2.2);
+    }
+    return d;
+}
+
+} // namespace
+
+Glyph::Glyph(QQuickItem* parent) : QQuickPaintedItem(parent) {
+    setAntialiasing(true);
+}
+
+void Glyph::setName(const QString& name) {
+    if (name_ != name) {
+        name_ = name;
+        update();
+        emit nameChanged();
+    }
+}
+
+void Glyph::setColor(const QColor& color) {
+    if (color_ != color) {
+        color_ = color;
+        update();
+        emit colorChanged();
+    }
+}
+
+void Glyph::paint(QPainter* painter) {
+    const double side = std::min(width(), height());
+    painter->translate((width() - side) / 2, (height() - side) / 2);
+    painter->scale(side / 24, side / 24);
+    const Drawing d = drawing(name_);
+    painter->setPen(QPen(color_, 2.4, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    painter->setBrush(Qt::NoBrush);
+    painter->drawPath(d.lines);
+    painter->setPen(QPen(color_, 1.2, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    painter->setBrush(color_);
+    painter->drawPath(d.areas);
+}
+
+} // namespace plumbmark::controls

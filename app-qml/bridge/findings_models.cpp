@@ -3,6 +3,7 @@
 #include "bridge/findings_models.h"
 
 #include <algorithm>
+#include <QLocale>
 #include <cmath>
 
 #include "bridge/phrases.h"

@@ -4,6 +4,7 @@
 
 #include <QAbstractListModel>
 #include <QtQml/qqmlregistration.h>
+#include <array>
 #include <optional>
 #include <vector>
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "bridge/moments_model.h"
 
+#include <QLocale>
 #include <cmath>
 
 #include "bridge/phrases.h"

@@ -75,6 +75,26 @@ Drawing drawing(const QString& name) {
         d.lines.cubicTo(QPointF(13, 17.5), QPointF(6.5, 11), QPointF(9.5, 4.5));
         d.lines.cubicTo(QPointF(2, 7.5), QPointF(3, 20), QPointF(12, 20.5));
         d.lines.cubicTo(QPointF(15.5, 20.5), QPointF(18.5, 18), QPointF(19.5, 14.5));
+    } else if (name == u"whole") {
+        polyline(d.lines, {{3.5, 9}, {3.5, 3.5}, {9, 3.5}});
+        polyline(d.lines, {{15, 3.5}, {20.5, 3.5}, {20.5, 9}});
+        polyline(d.lines, {{20.5, 15}, {20.5, 20.5}, {15, 20.5}});
+        polyline(d.lines, {{9, 20.5}, {3.5, 20.5}, {3.5, 15}});
+    } else if (name == u"near") {
+        d.lines.addEllipse(QPointF(10, 10), 6.5, 6.5);
+        polyline(d.lines, {{15, 15}, {20.5, 20.5}});
+        polyline(d.lines, {{7, 10}, {13, 10}});
+        polyline(d.lines, {{10, 7}, {10, 13}});
+    } else if (name == u"left" || name == u"right") {
+        const bool left = name == u"left";
+        const auto x = [left](double v) { return left ? v : 24 - v; };
+        polyline(d.lines, {{x(10), 6}, {x(4), 12}, {x(10), 18}});
+        polyline(d.lines, {{x(4), 12}, {x(20), 12}});
+    } else if (name == u"arrow-up" || name == u"arrow-down") {
+        const bool up = name == u"arrow-up";
+        const auto y = [up](double v) { return up ? v : 24 - v; };
+        polyline(d.lines, {{6, y(10)}, {12, y(4)}, {18, y(10)}});
+        polyline(d.lines, {{12, y(4)}, {12, y(20)}});
     } else if (name == u"clip") {
         d.lines.addRoundedRect(QRectF(3, 5.5, 18, 13), 2, 2);
         polyline(d.areas, {{10, 9}, {15.5, 12}, {10, 15}}, true);

@@ -1,0 +1,51 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+#include "bridge/app_model.h"
+
+#include <QQmlEngine>
+
+namespace plumbmark::bridge {
+
+AppModel::AppModel(const Parts& parts, QObject* parent)
+    : QObject(parent), library_(&parts.library), network_(parts.network), book_(parts.library) {
+    settings_ = std::make_unique<SettingsModel>(QString::fromStdString(parts.places.settingsFile().string()));
+    lessons_ = std::make_unique<LessonsModel>(book_);
+    bringIn_ = std::make_unique<BringInModel>(*library_, book_, network_, parts.places, *settings_, parts.demo);
+    for (QObject* model : {static_cast<QObject*>(settings_.get()), static_cast<QObject*>(lessons_.get()),
+                           static_cast<QObject*>(bringIn_.get())}) {
+        QQmlEngine::setObjectOwnership(model, QQmlEngine::CppOwnership);
+    }
+    notice_ = QString::fromStdString(library_->notice());
+    if (notice_.isEmpty() && !network_) {
+        notice_ = tr("The pose network is not on this device: body marks must be placed by hand.");
+    }
+    lessons_->load();
+    connect(bringIn_.get(), &BringInModel::broughtIn, this, [this](const QString& clip, const QString& player) {
+        lessons_->load();
+        openSwing(clip, player);
+    });
+}
+
+AppModel::~AppModel() = default;
+
+void AppModel::openSwing(const QString& clip, const QString& title) {
+    const auto id = base::Id::fromHex(clip.toStdString());
+    if (!id) {
+        return;
+    }
+    // The page on show still looks at the old one until it is told: hand over first, then let go.
+    auto old = std::move(swing_);
+    swing_ = std::make_unique<SwingModel>(*library_, network_);
+    QQmlEngine::setObjectOwnership(swing_.get(), QQmlEngine::CppOwnership);
+    swing_->open(*id, title, bringIn_->takeAnalysed());
+    emit swingChanged();
+    emit swingOpened();
+}
+
+void AppModel::closeSwing() {
+    auto old = std::move(swing_);
+    emit swingChanged();
+    lessons_->load();
+}
+
+} // namespace plumbmark::bridge

@@ -1,0 +1,63 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <QObject>
+#include <QPointer>
+#include <QtQml/qqmlregistration.h>
+#include <memory>
+
+#include "bridge/bring_in_model.h"
+#include "bridge/lessons_model.h"
+#include "bridge/settings_model.h"
+#include "bridge/swing_model.h"
+
+namespace plumbmark::bridge {
+
+/// The app's root for its pages: hands each page its view model.
+class AppModel : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made where the program is put together")
+    Q_PROPERTY(plumbmark::bridge::LessonsModel* lessons READ lessons CONSTANT)
+    Q_PROPERTY(plumbmark::bridge::BringInModel* bringIn READ bringIn CONSTANT)
+    Q_PROPERTY(plumbmark::bridge::SettingsModel* settings READ settings CONSTANT)
+    Q_PROPERTY(plumbmark::bridge::SwingModel* swing READ swing NOTIFY swingChanged)
+    /// What the person must know about this library or device; empty: nothing.
+    Q_PROPERTY(QString notice READ notice CONSTANT)
+
+  public:
+    struct Parts {
+        store::Library& library;
+        analysis::NetworkBytes network;
+        const ports::Places& places;
+        DemoFilm demo; ///< empty: this build has no demo
+    };
+    explicit AppModel(const Parts& parts, QObject* parent = nullptr);
+    ~AppModel() override;
+
+    [[nodiscard]] LessonsModel* lessons() { return lessons_.get(); }
+    [[nodiscard]] BringInModel* bringIn() { return bringIn_.get(); }
+    [[nodiscard]] SettingsModel* settings() { return settings_.get(); }
+    [[nodiscard]] SwingModel* swing() { return swing_.get(); }
+    [[nodiscard]] QString notice() const { return notice_; }
+
+    Q_INVOKABLE void openSwing(const QString& clip, const QString& title);
+    Q_INVOKABLE void closeSwing();
+
+  signals:
+    void swingChanged();
+    void swingOpened();
+
+  private:
+    store::Library* library_;
+    analysis::NetworkBytes network_;
+    session::LessonBook book_;
+    QString notice_;
+    std::unique_ptr<SettingsModel> settings_;
+    std::unique_ptr<LessonsModel> lessons_;
+    std::unique_ptr<BringInModel> bringIn_;
+    std::unique_ptr<SwingModel> swing_;
+};
+
+} // namespace plumbmark::bridge

@@ -1,0 +1,433 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+#include "bridge/bring_in_model.h"
+
+#include <QDir>
+#include <QFileInfo>
+#include <QLocale>
+#include <QPointer>
+#include <QUrl>
+#include <QDate>
+
+#include "bridge/phrases.h"
+
+namespace plumbmark::bridge {
+
+namespace fs = std::filesystem;
+
+namespace {
+
+QVariantMap choice(std::string_view value, const QString& text) {
+    return {{QStringLiteral("value"), QString::fromUtf8(value.data(), static_cast<qsizetype>(value.size()))},
+            {QStringLiteral("text"), text}};
+}
+
+QVariantMap choice(const QString& value, const QString& text) {
+    return {{QStringLiteral("value"), value}, {QStringLiteral("text"), text}};
+}
+
+const QStringList kFilmEndings{"*.mp4", "*.mov", "*.m4v", "*.mkv", "*.avi", "*.webm", "*.3gp", "*.mts"};
+
+/// Stages come from the core as short English words; unknown ones are shown as they are.
+QString stageText(std::string_view stage) {
+    return QString::fromUtf8(stage.data(), static_cast<qsizetype>(stage.size()));
+}
+
+std::string plain(const QString& text) {
+    return text.toStdString();
+}
+
+} // namespace
+
+BringInModel::BringInModel(store::Library& library, session::LessonBook& book, analysis::NetworkBytes network,
+                           const ports::Places& places, SettingsModel& settings, DemoFilm demo, QObject* parent)
+    : QObject(parent), library_(&library), book_(&book), network_(std::move(network)), placesPort_(&places),
+      settings_(&settings), demo_(std::move(demo)) {
+    player_ = settings.lastAnswer("player", QString());
+    view_ = settings.lastAnswer("view", "face-on");
+    hand_ = settings.lastAnswer("hand", "right");
+    shot_ = settings.lastAnswer("shot", "full");
+    club_ = settings.lastAnswer("club", "iron");
+    clubNumber_ = settings.lastAnswer("clubNumber", "7");
+    captureRate_ = "told";
+    mirrored_ = "no";
+    if (const auto list = places.filmPlaces(); !list.empty()) {
+        folder_ = QString::fromStdString(list.front().folder.string());
+        readFolder();
+    }
+}
+
+BringInModel::~BringInModel() {
+    cancel_ = true;
+    if (worker_.joinable()) {
+        worker_.join();
+    }
+}
+
+QVariantList BringInModel::places() const {
+    QVariantList list;
+    for (const ports::Places::Place& place : placesPort_->filmPlaces()) {
+        const QString path = QString::fromStdString(place.folder.string());
+        const bool card = place.kind == ports::Places::Kind::removable;
+        list.append(QVariantMap{{QStringLiteral("path"), path},
+                                {QStringLiteral("name"), card ? QFileInfo(path).fileName() : placeLabel(place.kind)}});
+    }
+    return list;
+}
+
+QString BringInModel::folderName() const {
+    const QString name = QDir(folder_).dirName();
+    return name.isEmpty() ? QDir::toNativeSeparators(folder_) : name;
+}
+
+bool BringInModel::canGoUp() const {
+    return !QDir(folder_).isRoot();
+}
+
+void BringInModel::openFolder(const QString& path) {
+    folder_ = QDir::cleanPath(path);
+    readFolder();
+}
+
+void BringInModel::goUp() {
+    QDir dir(folder_);
+    if (dir.cdUp()) {
+        openFolder(dir.path());
+    }
+}
+
+void BringInModel::readFolder() {
+    entries_.clear();
+    const QDir dir(folder_);
+    for (const QFileInfo& info :
+         dir.entryInfoList(QDir::Dirs | QDir::NoDotAndDotDot | QDir::Readable, QDir::Name | QDir::IgnoreCase)) {
+        entries_.append(QVariantMap{{QStringLiteral("name"), info.fileName()},
+                                    {QStringLiteral("path"), info.filePath()},
+                                    {QStringLiteral("isFolder"), true},
+                                    {QStringLiteral("detail"), QString()}});
+    }
+    for (const QFileInfo& info : dir.entryInfoList(kFilmEndings, QDir::Files | QDir::Readable, QDir::Time)) {
+        entries_.append(QVariantMap{
+            {QStringLiteral("name"), info.fileName()},
+            {QStringLiteral("path"), info.filePath()},
+            {QStringLiteral("isFolder"), false},
+            {QStringLiteral("detail"), QLocale().toString(info.lastModified(), QLocale::ShortFormat) +
+                                           QStringLiteral(" \u00b7 ") + QLocale().formattedDataSize(info.size())}});
+    }
+    emit folderChanged();
+}
+
+QString BringInModel::fileName() const {
+    return QFileInfo(file_).fileName();
+}
+
+void BringInModel::chooseFile(const QString& path) {
+    file_ = path;
+    setProblem({});
+    emit fileChanged();
+}
+
+void BringInModel::chooseDropped(const QUrl& url) {
+    if (url.isLocalFile()) {
+        chooseFile(url.toLocalFile());
+    } else {
+        setProblem(tr("Only files on this device can be brought in; save the clip here first."));
+    }
+}
+
+void BringInModel::forgetFile() {
+    file_.clear();
+    setProblem({});
+    emit fileChanged();
+}
+
+void BringInModel::setClub(const QString& club) {
+    club_ = club;
+    // A number that the new kind does not have is forgotten.
+    bool known = false;
+    for (const QVariant& entry : clubNumberChoices()) {
+        known = known || entry.toMap().value(QStringLiteral("value")) == clubNumber_;
+    }
+    if (!known) {
+        clubNumber_.clear();
+    }
+    emit answersChanged();
+}
+
+QVariantList BringInModel::viewChoices() const {
+    return {choice(marks::viewName(marks::View::faceOn), viewLabel(marks::View::faceOn)),
+            choice(marks::viewName(marks::View::downTheLine), viewLabel(marks::View::downTheLine))};
+}
+
+QVariantList BringInModel::handChoices() const {
+    return {choice(marks::handName(marks::Hand::right), tr("Right")), choice(marks::handName(marks::Hand::left), tr("Left"))};
+}
+
+QVariantList BringInModel::shotChoices() const {
+    QVariantList list;
+    for (const auto kind : {marks::ShotKind::full, marks::ShotKind::half, marks::ShotKind::pitch, marks::ShotKind::chip,
+                            marks::ShotKind::bunker, marks::ShotKind::putt, marks::ShotKind::practice}) {
+        list.append(choice(marks::shotKindName(kind), shotLabel(kind)));
+    }
+    return list;
+}
+
+QVariantList BringInModel::clubChoices() const {
+    QVariantList list;
+    for (const auto kind : {marks::ClubKind::driver, marks::ClubKind::wood, marks::ClubKind::hybrid,
+                            marks::ClubKind::iron, marks::ClubKind::wedge, marks::ClubKind::putter}) {
+        list.append(choice(marks::clubName({kind, std::nullopt}), clubKindLabel(kind)));
+    }
+    return list;
+}
+
+QVariantList BringInModel::clubNumberChoices() const {
+    QVariantList list;
+    const auto add = [&list](std::initializer_list<int> numbers, const QString& behind) {
+        for (const int number : numbers) {
+            list.append(choice(QString::number(number), QLocale().toString(number) + behind));
+        }
+    };
+    if (club_ == u"wood") {
+        add({3, 5, 7}, {});
+    } else if (club_ == u"hybrid") {
+        add({2, 3, 4, 5}, {});
+    } else if (club_ == u"iron") {
+        add({3, 4, 5, 6, 7, 8, 9}, {});
+    } else if (club_ == u"wedge") {
+        add({46, 50, 52, 54, 56, 58, 60}, QStringLiteral("\u00b0"));
+    }
+    return list;
+}
+
+QVariantList BringInModel::captureRateChoices() const {
+    return {choice(QStringLiteral("told"), tr("as the clip says")), choice(QStringLiteral("60"), QLocale().toString(60)),
+            choice(QStringLiteral("120"), QLocale().toString(120)), choice(QStringLiteral("240"), QLocale().toString(240))};
+}
+
+QVariantList BringInModel::mirroredChoices() const {
+    return {choice(QStringLiteral("no"), tr("No")), choice(QStringLiteral("yes"), tr("Yes, front camera"))};
+}
+
+void BringInModel::start() {
+    if (busy_) {
+        return;
+    }
+    const QString name = player_.simplified();
+    if (name.isEmpty()) {
+        setProblem(tr("Whose swing is it? Type the player's name."));
+        return;
+    }
+    Job job;
+    job.file = fs::path(plain(file_));
+    job.player = plain(name);
+    marks::ShotContext& context = job.request.context;
+    context.view = marks::viewFromName(plain(view_)).value_or(marks::View::faceOn);
+    context.hand = marks::handFromName(plain(hand_)).value_or(marks::Hand::right);
+    context.shot = marks::shotKindFromName(plain(shot_)).value_or(marks::ShotKind::full);
+    context.club = marks::clubFromName(plain(clubNumber_.isEmpty() ? club_ : club_ + QLatin1Char('-') + clubNumber_));
+    context.mirrored = mirrored_ == u"yes";
+    if (const QString text = stature_.trimmed(); !text.isEmpty()) {
+        bool ok = false;
+        const double centimetres = QLocale().toDouble(text, &ok);
+        if (!ok || centimetres < 50 || centimetres > 250) {
+            setProblem(tr("The height must be a number of centimetres from 50 to 250, such as 178; or leave it empty."));
+            return;
+        }
+        context.statureMetres = centimetres / 100;
+    }
+    if (captureRate_ != u"told") {
+        job.request.captureFps = captureRate_.toDouble();
+    }
+    settings_->remember("player", name);
+    settings_->remember("view", view_);
+    settings_->remember("hand", hand_);
+    settings_->remember("shot", shot_);
+    settings_->remember("club", club_);
+    settings_->remember("clubNumber", clubNumber_);
+    begin(std::move(job));
+}
+
+void BringInModel::startDemo() {
+    if (busy_ || !demo_) {
+        return;
+    }
+    Job job;
+    job.player = plain(tr("Demo player"));
+    job.request.context.club = marks::Club{marks::ClubKind::iron, 7};
+    begin(std::move(job));
+}
+
+void BringInModel::begin(Job job) {
+    if (worker_.joinable()) {
+        worker_.join();
+    }
+    cancel_ = false;
+    busy_ = true;
+    share_ = 0;
+    doing_ = tr("Starting");
+    setProblem({});
+    emit busyChanged();
+    emit progressChanged();
+    worker_ = std::thread([this, job = std::move(job)] {
+        auto done = std::make_shared<Done>(work(job));
+        QMetaObject::invokeMethod(this, [this, done, player = QString::fromStdString(job.player)] {
+            finish(std::move(*done), player);
+        });
+    });
+}
+
+void BringInModel::cancel() {
+    cancel_ = true;
+    doing_ = tr("Stopping");
+    emit progressChanged();
+}
+
+void BringInModel::report(double share, std::string_view stage) {
+    QMetaObject::invokeMethod(this, [this, share, text = stageText(stage)] {
+        if (!cancel_) {
+            share_ = share;
+            doing_ = text;
+            emit progressChanged();
+        }
+    });
+}
+
+BringInModel::Done BringInModel::work(const Job& job) {
+    Done done;
+    base::Progress progress;
+    progress.cancel = &cancel_;
+
+    fs::path file;
+    std::optional<fs::path> madeFolder;
+    const double demoShare = job.file ? 0.0 : 0.5;
+    if (job.file) {
+        file = *job.file;
+    } else {
+        madeFolder = library_->folder() / "staging" / "demo-film";
+        std::error_code error;
+        fs::create_directories(*madeFolder, error);
+        progress.report = [this, demoShare](double share, std::string_view) {
+            report(share * demoShare, plain(tr("Drawing a demo swing")));
+        };
+        auto made = demo_(*madeFolder, progress);
+        if (!made.ok() || !*made) {
+            fs::remove_all(*madeFolder, error);
+            done.problem = made.ok() ? QString() : QString::fromStdString(made.error().sentence);
+            return done;
+        }
+        file = **made;
+    }
+
+    // What is made on the way is taken back when the clip does not come in.
+    std::optional<base::Id> madePlayer, madeLesson, madeShot;
+    const auto takeBack = [&](const QString& problem) {
+        done.problem = problem;
+        const std::optional<base::Id> outermost = madePlayer ? madePlayer : madeLesson ? madeLesson : madeShot;
+        if (outermost) {
+            if (auto erased = book_->erase(*outermost); !erased.ok() && done.problem.isEmpty()) {
+                done.problem = QString::fromStdString(erased.error().sentence);
+            }
+        }
+        if (madeFolder) {
+            std::error_code error;
+            fs::remove_all(*madeFolder, error);
+        }
+        return done;
+    };
+    const auto sentence = [](const base::Error& error) { return QString::fromStdString(error.sentence); };
+
+    std::optional<base::Id> player;
+    const auto players = book_->players(job.player);
+    if (!players.ok()) {
+        return takeBack(sentence(players.error()));
+    }
+    for (const store::PlayerRow& row : *players) {
+        if (row.name == job.player) {
+            player = row.id;
+            break;
+        }
+    }
+    if (!player) {
+        records::Player fresh;
+        fresh.name = job.player;
+        fresh.hand = job.request.context.hand;
+        fresh.statureMetres = job.request.context.statureMetres;
+        auto added = book_->addPlayer(fresh);
+        if (!added.ok()) {
+            return takeBack(sentence(added.error()));
+        }
+        player = madePlayer = *added;
+    }
+    const std::string today = plain(QDate::currentDate().toString(Qt::ISODate));
+    std::optional<base::Id> lesson;
+    const auto lessons = book_->lessons({}, *player);
+    if (!lessons.ok()) {
+        return takeBack(sentence(lessons.error()));
+    }
+    for (const store::LessonRow& row : *lessons) {
+        if (row.day == today) {
+            lesson = row.id;
+            break;
+        }
+    }
+    if (!lesson) {
+        records::Lesson fresh;
+        fresh.day = today;
+        fresh.title = plain(tr("Lesson"));
+        auto added = book_->addLesson(*player, fresh);
+        if (!added.ok()) {
+            return takeBack(sentence(added.error()));
+        }
+        lesson = madeLesson = *added;
+    }
+    records::Shot shot;
+    shot.kind = job.request.context.shot;
+    shot.club = job.request.context.club;
+    auto added = book_->addShot(*lesson, shot);
+    if (!added.ok()) {
+        return takeBack(sentence(added.error()));
+    }
+    madeShot = *added;
+
+    progress.report = [this, demoShare](double share, std::string_view stage) {
+        report(demoShare + share * (1 - demoShare), stage);
+    };
+    session::ClipIntake intake(*library_, network_);
+    auto receipt = intake.bringIn(*madeShot, file, job.request, progress);
+    if (!receipt.ok()) {
+        return takeBack(sentence(receipt.error()));
+    }
+    if (!*receipt) {
+        return takeBack({}); // cancelled
+    }
+    done.clip = (*receipt)->clip;
+    done.analysed = std::move((*receipt)->analysed);
+    if (madeFolder) {
+        std::error_code error;
+        fs::remove_all(*madeFolder, error);
+    }
+    return done;
+}
+
+void BringInModel::finish(Done done, const QString& player) {
+    worker_.join();
+    busy_ = false;
+    emit busyChanged();
+    if (done.clip) {
+        analysed_ = std::move(done.analysed);
+        file_.clear();
+        emit fileChanged();
+        emit broughtIn(QString::fromStdString(done.clip->hex()), player);
+    } else {
+        setProblem(done.problem);
+        emit stopped();
+    }
+}
+
+void BringInModel::setProblem(const QString& sentence) {
+    problem_ = sentence;
+    emit problemChanged();
+}
+
+} // namespace plumbmark::bridge

@@ -1,0 +1,50 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <QObject>
+#include <QSettings>
+#include <QtQml/qqmlregistration.h>
+
+namespace plumbmark::bridge {
+
+/// How this person likes the app on this device. Nothing about players.
+class SettingsModel : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("comes with the app")
+    Q_PROPERTY(bool dark READ dark WRITE setDark NOTIFY changed)
+    Q_PROPERTY(bool leftHanded READ leftHanded WRITE setLeftHanded NOTIFY changed)
+    Q_PROPERTY(double textScale READ textScale WRITE setTextScale NOTIFY changed)
+
+  public:
+    explicit SettingsModel(const QString& file, QObject* parent = nullptr)
+        : QObject(parent), settings_(file, QSettings::IniFormat) {}
+
+    [[nodiscard]] bool dark() const { return settings_.value("screen/dark", false).toBool(); }
+    [[nodiscard]] bool leftHanded() const { return settings_.value("screen/leftHanded", false).toBool(); }
+    [[nodiscard]] double textScale() const {
+        return std::clamp(settings_.value("screen/textScale", 1.0).toDouble(), 1.0, 2.0);
+    }
+    void setDark(bool dark) { set("screen/dark", dark); }
+    void setLeftHanded(bool left) { set("screen/leftHanded", left); }
+    void setTextScale(double scale) { set("screen/textScale", scale); }
+
+    /// Answers given last when a clip was brought in.
+    [[nodiscard]] QString lastAnswer(const QString& question, const QString& otherwise) const {
+        return settings_.value("bringIn/" + question, otherwise).toString();
+    }
+    void remember(const QString& question, const QString& answer) { settings_.setValue("bringIn/" + question, answer); }
+
+  signals:
+    void changed();
+
+  private:
+    void set(const char* key, const QVariant& value) {
+        settings_.setValue(key, value);
+        emit changed();
+    }
+    QSettings settings_;
+};
+
+} // namespace plumbmark::bridge

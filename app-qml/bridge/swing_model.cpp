@@ -1,0 +1,394 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+#include "bridge/swing_model.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "bridge/phrases.h"
+
+namespace plumbmark::bridge {
+
+using marks::Landmark;
+
+namespace {
+constexpr double kSlowPlay = 0.125; ///< of real speed
+constexpr int kStillHeight = 220;   ///< px
+} // namespace
+
+SwingModel::SwingModel(store::Library& library, analysis::NetworkBytes network, QObject* parent)
+    : StageSource(parent), film_(std::make_unique<FilmReader>()),
+      desk_(std::make_unique<DeskThread>(library, std::move(network))) {
+    connect(desk_.get(), &DeskThread::changed, this, &SwingModel::takeState);
+    connect(desk_.get(), &DeskThread::openFailed, this, &SwingModel::setProblem);
+    connect(desk_.get(), &DeskThread::progress, this, [this](double share, const QString&) {
+        progressShare_ = share;
+        emit progressChanged();
+    });
+    connect(film_.get(), &FilmReader::opened, this, [this] {
+        filmOpen_ = true;
+        film_->request(wanted_);
+        askForStills();
+    });
+    connect(film_.get(), &FilmReader::failed, this, &SwingModel::setProblem);
+    connect(film_.get(), &FilmReader::pictureReady, this, &SwingModel::takePicture);
+    connect(film_.get(), &FilmReader::stillReady, this,
+            [this](int frame, const QImage& still) { moments_.setStill(frame, still); });
+    play_.setInterval(15);
+    connect(&play_, &QTimer::timeout, this, &SwingModel::playOn);
+}
+
+SwingModel::~SwingModel() = default;
+
+void SwingModel::open(const base::Id& clip, const QString& title, std::optional<analysis::Analysed> known) {
+    title_ = title;
+    emit outcomeChanged();
+    desk_->open(clip, std::move(known));
+}
+
+void SwingModel::takeState(const std::shared_ptr<const DeskState>& state) {
+    const bool wasReady = ready();
+    state_ = state;
+    const analysis::Outcome& outcome = *state->outcome;
+    moments_.show(outcome);
+    numbers_.show(outcome);
+    checks_.show(outcome, !grabbed_);
+    if (first_) {
+        first_ = false;
+        // The whole swing in one frame of the stage, so that the picture does not jump from moment to moment.
+        QRectF box;
+        const auto include = [&box](base::Vec2 p) {
+            const QRectF point(p.x - 0.5, p.y - 0.5, 1, 1);
+            box = box.isNull() ? point : box.united(point);
+        };
+        for (const marks::FrameMarks& frame : outcome.track) {
+            for (const auto& mark : frame.points) {
+                if (mark) {
+                    include(mark->at);
+                }
+            }
+        }
+        if (!box.isNull()) {
+            const double margin = 0.06 * std::max(box.width(), box.height());
+            content_.playerBox = box.adjusted(-margin, -margin, margin, margin)
+                                     .intersected(QRectF(0, 0, outcome.clip.width, outcome.clip.height));
+        }
+        const marks::Moment* start = marks::find(outcome.moments, marks::MomentId::address);
+        wanted_ = start != nullptr ? static_cast<int>(marks::frameAt(outcome.track, start->time)) : 0;
+        film_->open(state->film);
+    }
+    if (!state->error.isEmpty()) {
+        setNotice(state->error);
+    } else if (state->saved) {
+        setNotice(tr("Saved"));
+        emit savedToDisk();
+    }
+    fillFrame();
+    askForStills();
+    emit outcomeChanged();
+    if (wasReady != ready()) {
+        emit readyChanged();
+    }
+}
+
+void SwingModel::takePicture(int frame, double seconds, const QImage& picture) {
+    const bool wasReady = ready();
+    content_.picture = picture;
+    content_.frame = frame;
+    content_.time = base::Seconds{seconds};
+    moments_.setShownFrame(frame);
+    fillFrame();
+    if (wasReady != ready()) {
+        emit readyChanged();
+    }
+}
+
+void SwingModel::fillFrame() {
+    content_.marks = {};
+    content_.shaft.reset();
+    content_.extraLines.clear();
+    if (state_ && content_.frame >= 0) {
+        const analysis::Outcome& outcome = *state_->outcome;
+        const auto i = static_cast<std::size_t>(content_.frame);
+        if (i < outcome.track.size()) {
+            content_.marks = outcome.track[i];
+        }
+        if (i < outcome.shaft.size()) {
+            content_.shaft = outcome.shaft[i];
+        }
+        auto& marks = content_.marks;
+        const auto byHand = [&](Landmark landmark) {
+            return std::any_of(state_->handMarks.begin(), state_->handMarks.end(), [&](const marks::HandMark& m) {
+                return m.frame == content_.frame && m.landmark == landmark;
+            });
+        };
+        // Club and ball are found by their own passes; on the stage they are points like all others.
+        if (content_.shaft && content_.shaft->head && !marks[Landmark::club_head] && !byHand(Landmark::club_head)) {
+            marks[Landmark::club_head] = marks::Mark{*content_.shaft->head, std::max(0.5, content_.shaft->headSigma),
+                                                     content_.shaft->origin};
+        }
+        if (outcome.ball && !marks[Landmark::ball] && !byHand(Landmark::ball) &&
+            (!outcome.ball->lastSeen || content_.time <= *outcome.ball->lastSeen)) {
+            marks[Landmark::ball] = marks::Mark{outcome.ball->centre, outcome.ball->sigma, base::Origin::tracked};
+        }
+        if (grabbed_ && grabbedAt_) {
+            marks[*grabbed_] = marks::Mark{*grabbedAt_, 2.0, base::Origin::hand};
+            if (grabbed_ == Landmark::club_head && content_.shaft) {
+                content_.shaft->head = *grabbedAt_;
+            }
+        }
+        // Face-on, the plumb line everybody looks for stands on the lead ankle.
+        if (outcome.context.view == marks::View::faceOn && marks[Landmark::lead_ankle]) {
+            const base::Vec2 foot = marks[Landmark::lead_ankle]->at;
+            const base::Vec2 up = outcome.scene.vertical.up();
+            const double length = 0.75 * (content_.playerBox.isEmpty() ? outcome.clip.height : content_.playerBox.height());
+            content_.extraLines.push_back({foot, foot + up * length, stage::StageLine::Kind::plumb});
+        }
+    }
+    emit stageChanged();
+}
+
+void SwingModel::askForStills() {
+    if (!filmOpen_ || !state_ || grabbed_) {
+        return;
+    }
+    for (int row = 0; row < moments_.rowTotal(); ++row) {
+        if (stillsAsked_.insert(moments_.frameOf(row)).second) {
+            film_->requestStill(moments_.frameOf(row), kStillHeight, content_.playerBox);
+        }
+    }
+}
+
+QString SwingModel::subtitle() const {
+    if (!state_) {
+        return {};
+    }
+    const marks::ShotContext& context = state_->outcome->context;
+    QStringList parts;
+    if (context.club) {
+        parts << clubLabel(*context.club);
+    }
+    parts << viewLabel(context.view);
+    if (context.shot != marks::ShotKind::full) {
+        parts << shotLabel(context.shot);
+    }
+    if (context.hand == marks::Hand::left) {
+        parts << handLabel(context.hand);
+    }
+    return parts.join(QStringLiteral(" \u00b7 "));
+}
+
+int SwingModel::frames() const {
+    return state_ ? state_->outcome->clip.frames : 0;
+}
+
+QString SwingModel::frameText() const {
+    if (content_.frame < 0) {
+        return {};
+    }
+    return tr("Frame %1 of %2").arg(QLocale().toString(content_.frame + 1), QLocale().toString(frames()));
+}
+
+QString SwingModel::timeText() const {
+    if (!state_ || content_.frame < 0) {
+        return {};
+    }
+    const marks::TimeScale& scale = state_->outcome->timeScale;
+    return scale.known ? tr("%1 s").arg(decimal(content_.time.value() * scale.realPerShown, 3))
+                       : tr("time scale unknown");
+}
+
+void SwingModel::setPlaying(bool playing) {
+    if (playing == play_.isActive()) {
+        return;
+    }
+    if (playing) {
+        if (content_.frame >= frames() - 1) {
+            goTo(0);
+            playFrom_ = 0.0;
+        } else {
+            playFrom_ = content_.time.value();
+        }
+        playClock_.start();
+        play_.start();
+    } else {
+        play_.stop();
+        wanted_ = std::max(0, content_.frame);
+    }
+    emit playingChanged();
+}
+
+void SwingModel::playOn() {
+    const analysis::Outcome& outcome = *state_->outcome;
+    const double real = playClock_.elapsed() / 1000.0 * kSlowPlay;
+    const base::Seconds shown{playFrom_ + real / std::max(outcome.timeScale.realPerShown, 1e-6)};
+    const int frame = static_cast<int>(marks::frameAt(outcome.track, shown));
+    if (frame != wanted_) {
+        goTo(frame);
+    }
+    if (frame >= frames() - 1) {
+        setPlaying(false);
+        wanted_ = frames() - 1;
+    }
+}
+
+void SwingModel::goTo(int frame) {
+    if (!state_ || frames() == 0) {
+        return;
+    }
+    wanted_ = std::clamp(frame, 0, frames() - 1);
+    film_->request(wanted_);
+}
+
+void SwingModel::step(int frames) {
+    setPlaying(false);
+    goTo(wanted_ + frames);
+}
+
+void SwingModel::jumpTo(int momentRow) {
+    if (const int frame = moments_.frameOf(momentRow); frame >= 0) {
+        setPlaying(false);
+        goTo(frame);
+    }
+}
+
+void SwingModel::select(int landmark) {
+    setPlaying(false);
+    content_.selected = static_cast<Landmark>(landmark);
+    emit stageChanged();
+    emit selectionChanged();
+}
+
+void SwingModel::deselect() {
+    if (content_.selected) {
+        content_.selected.reset();
+        emit stageChanged();
+        emit selectionChanged();
+    }
+}
+
+void SwingModel::grab(int landmark) {
+    select(landmark);
+    grabbed_ = static_cast<Landmark>(landmark);
+    if (const auto& mark = content_.marks[*grabbed_]) {
+        grabbedAt_ = mark->at;
+    }
+    desk_->beginDrag(content_.frame, *grabbed_);
+}
+
+void SwingModel::moveGrabbed(double x, double y) {
+    if (!grabbed_) {
+        return;
+    }
+    grabbedAt_ = base::Vec2{x, y};
+    desk_->moveDrag(*grabbedAt_);
+    fillFrame(); // the mark follows the finger at once; the numbers a breath later
+}
+
+void SwingModel::drop() {
+    grabbed_.reset();
+    grabbedAt_.reset();
+    desk_->finishDrag();
+}
+
+void SwingModel::giveBack() {
+    grabbed_.reset();
+    grabbedAt_.reset();
+    desk_->cancelDrag();
+    fillFrame();
+}
+
+void SwingModel::nudge(double dx, double dy) {
+    if (!content_.selected || !content_.marks[*content_.selected]) {
+        return;
+    }
+    base::Vec2 at = content_.marks[*content_.selected]->at + base::Vec2{dx, dy};
+    at.x = std::clamp(at.x, 0.0, double(content_.picture.width()));
+    at.y = std::clamp(at.y, 0.0, double(content_.picture.height()));
+    // Shown at once, so that quick taps add up.
+    content_.marks[*content_.selected] = marks::Mark{at, 2.0, base::Origin::hand};
+    emit stageChanged();
+    desk_->place(content_.frame, *content_.selected, at);
+}
+
+void SwingModel::hideSelected() {
+    if (content_.selected && content_.frame >= 0) {
+        desk_->hide(content_.frame, *content_.selected);
+    }
+}
+
+void SwingModel::freeSelected() {
+    if (content_.selected && content_.frame >= 0) {
+        desk_->giveBack(content_.frame, *content_.selected);
+    }
+}
+
+void SwingModel::undo() {
+    desk_->undo();
+}
+
+void SwingModel::redo() {
+    desk_->redo();
+}
+
+QString SwingModel::selectedName() const {
+    return content_.selected ? landmarkLabel(*content_.selected) : QString();
+}
+
+QString SwingModel::selectedText() const {
+    if (!content_.selected || content_.frame < 0) {
+        return {};
+    }
+    const auto& mark = content_.marks[*content_.selected];
+    if (!mark) {
+        return tr("not visible in this frame");
+    }
+    return tr("%1 | %2 px, \u00b1 %3, %4")
+        .arg(decimal(mark->at.x, 1), decimal(mark->at.y, 1), decimal(mark->sigma, 1), originLabel(mark->origin));
+}
+
+bool SwingModel::selectedByHand() const {
+    return content_.selected && state_ &&
+           std::any_of(state_->handMarks.begin(), state_->handMarks.end(), [this](const marks::HandMark& m) {
+               return m.frame == content_.frame && m.landmark == *content_.selected;
+           });
+}
+
+bool SwingModel::selectedHere() const {
+    return content_.selected && content_.marks[*content_.selected].has_value();
+}
+
+QVariantList SwingModel::cautions() const {
+    QVariantList list;
+    if (state_) {
+        for (const coaching::Caution& caution : state_->outcome->cautions) {
+            list.append(QVariantMap{{QStringLiteral("grade"), QString::fromStdString(caution.grade)},
+                                    {QStringLiteral("seen"), QString::fromStdString(caution.seen)},
+                                    {QStringLiteral("ease"), QString::fromStdString(caution.ease)},
+                                    {QStringLiteral("words"), QString::fromStdString(caution.words)}});
+        }
+    }
+    return list;
+}
+
+QStringList SwingModel::warnings() const {
+    QStringList list;
+    if (state_) {
+        for (const std::string& warning : state_->outcome->warnings) {
+            list << QString::fromStdString(warning);
+        }
+    }
+    return list;
+}
+
+void SwingModel::setProblem(const QString& sentence) {
+    problem_ = sentence;
+    emit problemChanged();
+}
+
+void SwingModel::setNotice(const QString& sentence) {
+    notice_ = sentence;
+    emit noticeChanged();
+}
+
+} // namespace plumbmark::bridge

@@ -1,0 +1,142 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <QElapsedTimer>
+#include <QTimer>
+#include <QVariantList>
+#include <memory>
+#include <set>
+
+#include "bridge/desk_thread.h"
+#include "bridge/film_reader.h"
+#include "bridge/findings_models.h"
+#include "bridge/moments_model.h"
+#include "stage/stage_content.h"
+
+namespace plumbmark::bridge {
+
+/// The swing page. What is told about "the frame" (label, slider, marks, numbers of the point) belongs to the frame
+/// whose picture stands on the stage, never to one that is still being read.
+class SwingModel : public stage::StageSource {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("comes with the app")
+    Q_PROPERTY(QString title READ title NOTIFY outcomeChanged)
+    Q_PROPERTY(QString subtitle READ subtitle NOTIFY outcomeChanged)
+    Q_PROPERTY(bool ready READ ready NOTIFY readyChanged)
+    Q_PROPERTY(double progressShare READ progressShare NOTIFY progressChanged)
+    Q_PROPERTY(QString problem READ problem NOTIFY problemChanged)
+    Q_PROPERTY(QString notice READ notice NOTIFY noticeChanged)
+    Q_PROPERTY(int frame READ frame NOTIFY stageChanged)
+    Q_PROPERTY(int frames READ frames NOTIFY outcomeChanged)
+    Q_PROPERTY(QString frameText READ frameText NOTIFY stageChanged)
+    Q_PROPERTY(QString timeText READ timeText NOTIFY stageChanged)
+    Q_PROPERTY(bool playing READ playing WRITE setPlaying NOTIFY playingChanged)
+    Q_PROPERTY(plumbmark::bridge::MomentsModel* moments READ moments CONSTANT)
+    Q_PROPERTY(plumbmark::bridge::ChecksModel* checks READ checks CONSTANT)
+    Q_PROPERTY(plumbmark::bridge::NumbersModel* numbers READ numbers CONSTANT)
+    Q_PROPERTY(QVariantList cautions READ cautions NOTIFY outcomeChanged)
+    Q_PROPERTY(QStringList warnings READ warnings NOTIFY outcomeChanged)
+    Q_PROPERTY(bool canUndo READ canUndo NOTIFY outcomeChanged)
+    Q_PROPERTY(bool canRedo READ canRedo NOTIFY outcomeChanged)
+    Q_PROPERTY(bool hasSelection READ hasSelection NOTIFY selectionChanged)
+    Q_PROPERTY(QString selectedName READ selectedName NOTIFY selectionChanged)
+    Q_PROPERTY(QString selectedText READ selectedText NOTIFY stageChanged)
+    Q_PROPERTY(bool selectedByHand READ selectedByHand NOTIFY stageChanged)
+    Q_PROPERTY(bool selectedHere READ selectedHere NOTIFY stageChanged)
+
+  public:
+    SwingModel(store::Library& library, analysis::NetworkBytes network, QObject* parent = nullptr);
+    ~SwingModel() override;
+
+    /// Shows a clip of the library; with `known`, the analysis just made of it, at once.
+    void open(const base::Id& clip, const QString& title, std::optional<analysis::Analysed> known);
+
+    [[nodiscard]] const stage::StageContent& stageContent() const override { return content_; }
+    [[nodiscard]] QString title() const { return title_; }
+    [[nodiscard]] QString subtitle() const;
+    [[nodiscard]] bool ready() const { return state_ != nullptr && content_.frame >= 0; }
+    [[nodiscard]] double progressShare() const { return progressShare_; }
+    [[nodiscard]] QString problem() const { return problem_; }
+    [[nodiscard]] QString notice() const { return notice_; }
+    [[nodiscard]] int frame() const { return content_.frame; }
+    [[nodiscard]] int frames() const;
+    [[nodiscard]] QString frameText() const;
+    [[nodiscard]] QString timeText() const;
+    [[nodiscard]] bool playing() const { return play_.isActive(); }
+    void setPlaying(bool playing);
+    [[nodiscard]] MomentsModel* moments() { return &moments_; }
+    [[nodiscard]] ChecksModel* checks() { return &checks_; }
+    [[nodiscard]] NumbersModel* numbers() { return &numbers_; }
+    [[nodiscard]] QVariantList cautions() const;
+    [[nodiscard]] QStringList warnings() const;
+    [[nodiscard]] bool canUndo() const { return state_ && state_->canUndo; }
+    [[nodiscard]] bool canRedo() const { return state_ && state_->canRedo; }
+    [[nodiscard]] bool hasSelection() const { return content_.selected.has_value(); }
+    [[nodiscard]] QString selectedName() const;
+    [[nodiscard]] QString selectedText() const;
+    [[nodiscard]] bool selectedByHand() const;
+    [[nodiscard]] bool selectedHere() const;
+
+    Q_INVOKABLE void goTo(int frame);
+    Q_INVOKABLE void step(int frames);
+    Q_INVOKABLE void jumpTo(int momentRow);
+    Q_INVOKABLE void select(int landmark);
+    Q_INVOKABLE void deselect();
+    Q_INVOKABLE void grab(int landmark);
+    Q_INVOKABLE void moveGrabbed(double x, double y);
+    Q_INVOKABLE void drop();
+    Q_INVOKABLE void giveBack();
+    /// Moves the selected mark by picture pixels: a whole gesture.
+    Q_INVOKABLE void nudge(double dx, double dy);
+    /// "This point cannot be seen in this frame."
+    Q_INVOKABLE void hideSelected();
+    /// Takes the hand mark away; the software decides again.
+    Q_INVOKABLE void freeSelected();
+    Q_INVOKABLE void undo();
+    Q_INVOKABLE void redo();
+
+  signals:
+    void outcomeChanged();
+    void readyChanged();
+    void progressChanged();
+    void problemChanged();
+    void noticeChanged();
+    void playingChanged();
+    void selectionChanged();
+    void savedToDisk();
+
+  private:
+    void takeState(const std::shared_ptr<const DeskState>& state);
+    void takePicture(int frame, double seconds, const QImage& picture);
+    void fillFrame();
+    void askForStills();
+    void setProblem(const QString& sentence);
+    void setNotice(const QString& sentence);
+    void playOn();
+
+    MomentsModel moments_;
+    ChecksModel checks_;
+    NumbersModel numbers_;
+    QString title_;
+    double progressShare_ = 0.0;
+    QString problem_;
+    QString notice_;
+    std::shared_ptr<const DeskState> state_;
+    stage::StageContent content_;
+    int wanted_ = 0;              ///< the frame asked for last
+    bool filmOpen_ = false;
+    bool first_ = true;           ///< no state of this swing has arrived yet
+    std::set<int> stillsAsked_;
+    std::optional<marks::Landmark> grabbed_;
+    std::optional<base::Vec2> grabbedAt_; ///< where the finger has it, ahead of the desk
+    QTimer play_;
+    QElapsedTimer playClock_;
+    double playFrom_ = 0.0;
+    // Threads last: they are stopped before anything they answer to goes away.
+    std::unique_ptr<FilmReader> film_;
+    std::unique_ptr<DeskThread> desk_;
+};
+
+} // namespace plumbmark::bridge

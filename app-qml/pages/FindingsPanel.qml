@@ -1,0 +1,102 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+import QtQuick
+import QtQuick.Layouts
+import Plumbmark.Bridge
+import Plumbmark.Controls
+
+// What was found: checkpoints (good first), every number, and what concerns the body and the clip.
+Rectangle {
+    id: panel
+    required property SwingModel swing
+    property bool edgeOnTop: false
+    property int tab: 0
+    color: Theme.paper
+
+    Rectangle {
+        width: panel.edgeOnTop ? parent.width : Theme.hair
+        height: panel.edgeOnTop ? Theme.hair : parent.height
+        anchors.right: !panel.edgeOnTop && Theme.leftHanded ? parent.right : undefined
+        color: Theme.edge
+    }
+    ColumnLayout {
+        anchors.fill: parent
+        spacing: 0
+        SegmentRow {
+            Layout.fillWidth: true
+            Layout.margins: Theme.gap
+            Layout.bottomMargin: Theme.mm(1)
+            labels: [qsTr("Checks"), qsTr("Numbers"), qsTr("Notes")]
+            current: panel.tab
+            onChosen: (index) => panel.tab = index
+        }
+        ListView {
+            id: checks
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            visible: panel.tab === 0
+            clip: true
+            model: panel.swing.checks
+            boundsBehavior: Flickable.StopAtBounds
+            Accessible.role: Accessible.List
+            Accessible.name: qsTr("Checkpoints")
+            delegate: CheckDelegate {
+                width: checks.width
+                onShowMoment: (frame) => panel.swing.goTo(frame)
+            }
+            BodyText {
+                anchors.centerIn: parent
+                width: parent.width - 2 * Theme.pad
+                visible: panel.swing.ready && checks.count === 0
+                horizontalAlignment: Text.AlignHCenter
+                text: qsTr("No checkpoint fits this view and shot.")
+            }
+            SlimScrollBar {
+                anchors.right: parent.right
+                anchors.top: parent.top
+                anchors.bottom: parent.bottom
+                orientation: Qt.Vertical
+                size: checks.visibleArea.heightRatio
+                position: checks.visibleArea.yPosition
+            }
+        }
+        ListView {
+            id: numbers
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            visible: panel.tab === 1
+            clip: true
+            model: panel.swing.numbers
+            boundsBehavior: Flickable.StopAtBounds
+            Accessible.role: Accessible.List
+            Accessible.name: qsTr("Numbers")
+            delegate: NumberDelegate {
+                width: numbers.width
+                onShowMoment: (frame) => panel.swing.goTo(frame)
+            }
+            SlimScrollBar {
+                anchors.right: parent.right
+                anchors.top: parent.top
+                anchors.bottom: parent.bottom
+                orientation: Qt.Vertical
+                size: numbers.visibleArea.heightRatio
+                position: numbers.visibleArea.yPosition
+            }
+        }
+        BodyNotesPanel {
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            visible: panel.tab === 2
+            swing: panel.swing
+        }
+        BodyText {
+            Layout.fillWidth: true
+            Layout.margins: Theme.mm(1.2)
+            Layout.leftMargin: Theme.pad
+            visible: text !== "" && panel.swing.notice !== qsTr("Saved")
+            text: panel.swing.notice
+            font.bold: true
+            color: Theme.danger
+        }
+    }
+}

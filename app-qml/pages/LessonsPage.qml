@@ -1,0 +1,113 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+import QtQuick
+import QtQuick.Layouts
+import Plumbmark.Bridge
+import Plumbmark.Controls
+
+FocusScope {
+    id: page
+    required property AppModel app
+    signal bringIn()
+    signal openSwing(string clip, string title)
+    readonly property bool empty: app.lessons.count === 0 && app.lessons.search === ""
+
+    ColumnLayout {
+        anchors.fill: parent
+        spacing: 0
+        PageHeader {
+            Layout.fillWidth: true
+            title: qsTr("Lessons")
+            canGoBack: false
+            actions: [
+                IconButton {
+                    glyph: "hand-swap"
+                    label: Theme.leftHanded ? qsTr("Controls for the right hand") : qsTr("Controls for the left hand")
+                    outlined: false
+                    onClicked: page.app.settings.leftHanded = !page.app.settings.leftHanded
+                },
+                IconButton {
+                    glyph: Theme.dark ? "sun" : "moon"
+                    label: Theme.dark ? qsTr("Light colours for the sun") : qsTr("Dark colours for indoors")
+                    outlined: false
+                    onClicked: page.app.settings.dark = !page.app.settings.dark
+                }
+            ]
+        }
+        BodyText {
+            Layout.fillWidth: true
+            Layout.margins: Theme.pad
+            Layout.bottomMargin: 0
+            visible: text !== ""
+            text: page.app.lessons.problem || page.app.bringIn.problem || page.app.notice
+            font.bold: page.app.lessons.problem !== "" || page.app.bringIn.problem !== ""
+        }
+        TextEntry {
+            Layout.fillWidth: true
+            Layout.maximumWidth: Theme.mm(130)
+            Layout.margins: Theme.pad
+            Layout.bottomMargin: 0
+            visible: page.app.lessons.count > 4 || page.app.lessons.search !== ""
+            question: qsTr("Find a lesson")
+            hint: qsTr("player, title, wish")
+            text: page.app.lessons.search
+            onEdited: (text) => page.app.lessons.search = text
+        }
+        EmptyLessonsPanel {
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            visible: page.empty
+            canMakeDemo: page.app.bringIn.canMakeDemo
+            onBringIn: page.bringIn()
+            onDemo: page.app.bringIn.startDemo()
+        }
+        ListView {
+            id: list
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            visible: !page.empty
+            clip: true
+            model: page.app.lessons
+            spacing: Theme.pad
+            topMargin: Theme.pad
+            bottomMargin: Theme.pad
+            boundsBehavior: Flickable.StopAtBounds
+            Accessible.role: Accessible.List
+            Accessible.name: qsTr("Lessons")
+            delegate: LessonDelegate {
+                width: Math.min(list.width - 2 * Theme.pad, Theme.mm(190))
+                x: (list.width - width) / 2
+                onOpenSwing: (clip, title) => page.openSwing(clip, title)
+            }
+            SlimScrollBar {
+                anchors.right: parent.right
+                anchors.top: parent.top
+                anchors.bottom: parent.bottom
+                orientation: Qt.Vertical
+                size: list.visibleArea.heightRatio
+                position: list.visibleArea.yPosition
+            }
+        }
+        Item {
+            Layout.fillWidth: true
+            visible: !page.empty
+            implicitHeight: bringInButton.implicitHeight + 2 * Theme.pad
+            Rectangle {
+                width: parent.width
+                height: Theme.hair
+                color: Theme.edge
+            }
+            ActionButton {
+                id: bringInButton
+                anchors.verticalCenter: parent.verticalCenter
+                width: Math.min(parent.width - 2 * Theme.pad, Theme.mm(80))
+                x: parent.width < Theme.mm(90) ? (parent.width - width) / 2
+                                               : Theme.leftHanded ? Theme.pad : parent.width - width - Theme.pad
+                primary: true
+                glyph: "plus"
+                text: qsTr("Bring in a clip")
+                onClicked: page.bringIn()
+            }
+        }
+    }
+}

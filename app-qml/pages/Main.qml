@@ -1,0 +1,78 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+import QtQuick
+import QtQuick.Window
+import Plumbmark.Bridge
+import Plumbmark.Controls
+
+Window {
+    id: root
+    required property AppModel app
+    // Logical pixels per millimetre where the screen does not tell the truth about its size; 0: ask the screen.
+    property real pixelsPerMm: 0
+    property string page: "lessons"
+
+    width: 1280
+    height: 800
+    minimumWidth: 320
+    minimumHeight: 480
+    visible: true
+    title: qsTr("Plumbmark")
+    color: Theme.paper
+
+    Binding {
+        target: Theme
+        property: "pixelsPerMm"
+        // Projectors and virtual screens tell fantastic sizes; between these two lie all real ones.
+        value: root.pixelsPerMm > 0 ? root.pixelsPerMm : Math.min(8, Math.max(3.2, root.Screen.pixelDensity))
+    }
+    Binding { target: Theme; property: "dark"; value: root.app.settings.dark }
+    Binding { target: Theme; property: "leftHanded"; value: root.app.settings.leftHanded }
+    Binding { target: Theme; property: "textScale"; value: root.app.settings.textScale }
+
+    Connections {
+        target: root.app
+        function onSwingOpened() { root.page = "swing" }
+    }
+
+    LessonsPage {
+        id: lessonsPage
+        anchors.fill: parent
+        visible: root.page === "lessons"
+        enabled: visible && !working.visible
+        focus: visible
+        app: root.app
+        onBringIn: root.page = "bringIn"
+        onOpenSwing: (clip, title) => root.app.openSwing(clip, title)
+    }
+    Loader {
+        anchors.fill: parent
+        active: root.page === "bringIn"
+        enabled: !working.visible
+        focus: active
+        sourceComponent: BringInPage {
+            bringIn: root.app.bringIn
+            focus: true
+            onBack: root.page = "lessons"
+        }
+    }
+    Loader {
+        anchors.fill: parent
+        active: root.page === "swing" && root.app.swing !== null
+        focus: active
+        sourceComponent: SwingPage {
+            swing: root.app.swing
+            focus: true
+            onBack: {
+                root.page = "lessons"
+                root.app.closeSwing()
+            }
+        }
+    }
+    WorkingOverlay {
+        id: working
+        anchors.fill: parent
+        visible: root.app.bringIn.busy
+        bringIn: root.app.bringIn
+    }
+}

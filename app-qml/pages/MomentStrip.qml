@@ -1,0 +1,98 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+import QtQuick
+import QtQuick.Templates as T
+import Plumbmark.Bridge
+import Plumbmark.Controls
+import Plumbmark.Stage
+
+// Key moments in the order of time; a tap goes there. Time runs to the right in every language.
+Item {
+    id: strip
+    required property SwingModel swing
+    property bool withStills: false
+    readonly property real stillHeight: withStills ? Theme.mm(17) : 0
+    implicitHeight: Math.max(Theme.target, Theme.bodySize + Theme.smallSize + Theme.mm(4)) + stillHeight
+
+    ListView {
+        id: list
+        anchors.fill: parent
+        LayoutMirroring.enabled: false
+        orientation: ListView.Horizontal
+        clip: true
+        spacing: Theme.gap
+        leftMargin: Theme.gap
+        rightMargin: Theme.gap
+        boundsBehavior: Flickable.StopAtBounds
+        model: strip.swing.moments
+        currentIndex: strip.swing.moments.current
+        highlightMoveDuration: Theme.quick
+        highlightFollowsCurrentItem: true
+        preferredHighlightBegin: width * 0.2
+        preferredHighlightEnd: width * 0.8
+        highlightRangeMode: ListView.ApplyRange
+        Accessible.role: Accessible.List
+        Accessible.name: qsTr("Key moments")
+        delegate: T.AbstractButton {
+            id: chip
+            required property int index
+            required property string label
+            required property string time
+            required property string how
+            required property var still
+            readonly property bool isCurrent: strip.swing.moments.current === index
+            width: Math.max(Theme.target * 1.3, words.implicitWidth + Theme.mm(4), strip.withStills ? Theme.mm(19) : 0)
+            height: list.height
+            focusPolicy: Qt.StrongFocus
+            text: label
+            Accessible.role: Accessible.Button
+            Accessible.name: label + ", " + time
+            Accessible.description: qsTr("found by %1").arg(how)
+            onClicked: strip.swing.jumpTo(index)
+            background: Rectangle {
+                radius: Theme.radius
+                color: chip.isCurrent ? Theme.accent : chip.down ? Theme.pressed : Theme.card
+                border.color: chip.visualFocus ? Theme.accent : Theme.edge
+                border.width: chip.visualFocus ? Theme.line * 1.5 : Theme.line
+            }
+            contentItem: Item {
+                StillItem {
+                    visible: strip.withStills
+                    x: Theme.line
+                    y: Theme.line
+                    width: parent.width - 2 * Theme.line
+                    height: strip.stillHeight
+                    image: chip.still
+                }
+                Column {
+                    id: words
+                    anchors.horizontalCenter: parent.horizontalCenter
+                    y: strip.stillHeight + (parent.height - strip.stillHeight - height) / 2
+                    Text {
+                        anchors.horizontalCenter: parent.horizontalCenter
+                        text: chip.label
+                        color: chip.isCurrent ? Theme.onAccent : Theme.ink
+                        font.pixelSize: Theme.bodySize
+                        font.bold: true
+                        textFormat: Text.PlainText
+                    }
+                    Text {
+                        anchors.horizontalCenter: parent.horizontalCenter
+                        text: chip.time
+                        color: chip.isCurrent ? Theme.onAccent : Theme.quiet
+                        font.pixelSize: Theme.smallSize
+                        textFormat: Text.PlainText
+                    }
+                }
+            }
+        }
+    }
+    BodyText {
+        anchors.centerIn: parent
+        width: parent.width - 2 * Theme.pad
+        visible: strip.swing.ready && strip.swing.moments.count === 0
+        horizontalAlignment: Text.AlignHCenter
+        font.pixelSize: Theme.smallSize
+        text: qsTr("No key moment could be told in this clip.")
+    }
+}

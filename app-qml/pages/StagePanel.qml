@@ -1,0 +1,95 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+import QtQuick
+import Plumbmark.Bridge
+import Plumbmark.Controls
+import Plumbmark.Stage
+
+// The picture, and the few buttons that lie on it on the side of the operator's hand.
+Rectangle {
+    id: panel
+    required property SwingModel swing
+    property bool showPlay: false
+    readonly property alias magnified: stage.magnified
+    color: Theme.stage
+
+    function cancelGesture(): bool { return stage.cancelGesture() }
+
+    StageItem {
+        id: stage
+        anchors.fill: parent
+        source: panel.swing
+        pixelsPerMm: Theme.pixelsPerMm
+        visible: panel.swing.ready
+        Accessible.role: Accessible.Graphic
+        Accessible.name: qsTr("Picture of the swing, %1").arg(panel.swing.frameText)
+        onMarkTapped: (landmark) => panel.swing.select(landmark)
+        onEmptyTapped: panel.swing.deselect()
+        onMarkGrabbed: (landmark) => panel.swing.grab(landmark)
+        onMarkMoved: (x, y) => panel.swing.moveGrabbed(x, y)
+        onMarkReleased: panel.swing.drop()
+        onMarkGivenBack: panel.swing.giveBack()
+        onScrubbed: (frames) => panel.swing.step(frames)
+    }
+    Badge {
+        anchors.left: Theme.leftHanded ? undefined : parent.left
+        anchors.right: Theme.leftHanded ? parent.right : undefined
+        anchors.bottom: parent.bottom
+        anchors.margins: Theme.mm(1.2)
+        visible: panel.swing.ready
+        text: panel.swing.frameText + "  \u00b7  " + panel.swing.timeText
+    }
+    Column {
+        anchors.right: Theme.leftHanded ? undefined : parent.right
+        anchors.left: Theme.leftHanded ? parent.left : undefined
+        anchors.bottom: parent.bottom
+        anchors.margins: Theme.mm(1.2)
+        spacing: Theme.gap
+        visible: panel.swing.ready && !stage.dragging
+        IconButton {
+            glyph: stage.magnified ? "whole" : "near"
+            label: stage.magnified ? qsTr("Show the whole picture") : qsTr("Show the player larger")
+            onClicked: stage.magnified ? stage.showWhole() : stage.showPlayer()
+        }
+        IconButton {
+            glyph: "body"
+            label: stage.showMarks ? qsTr("Hide the marks") : qsTr("Show the marks")
+            strong: stage.showMarks
+            onClicked: {
+                stage.showMarks = !stage.showMarks
+                if (!stage.showMarks)
+                    panel.swing.deselect()
+            }
+        }
+        IconButton {
+            visible: panel.showPlay
+            glyph: panel.swing.playing ? "pause" : "play"
+            label: panel.swing.playing ? qsTr("Pause") : qsTr("Play slowly")
+            onClicked: panel.swing.playing = !panel.swing.playing
+        }
+    }
+    Column {
+        anchors.centerIn: parent
+        width: parent.width * 0.7
+        spacing: Theme.mm(3)
+        visible: !panel.swing.ready
+        Text {
+            width: parent.width
+            text: panel.swing.problem !== "" ? panel.swing.problem : qsTr("Opening the swing")
+            color: Theme.onPlate
+            font.pixelSize: Theme.bodySize
+            font.bold: true
+            horizontalAlignment: Text.AlignHCenter
+            wrapMode: Text.Wrap
+            textFormat: Text.PlainText
+            Accessible.role: Accessible.StaticText
+            Accessible.name: text
+        }
+        ProgressLine {
+            width: parent.width
+            visible: panel.swing.problem === ""
+            share: panel.swing.progressShare
+            label: qsTr("Opening the swing, %1 per cent").arg(Math.round(100 * share))
+        }
+    }
+}

@@ -1,0 +1,127 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+import QtQuick
+import QtQuick.Layouts
+import Plumbmark.Bridge
+import Plumbmark.Controls
+
+// One swing: the picture with its marks, the way through its frames, and what was found.
+FocusScope {
+    id: page
+    required property SwingModel swing
+    readonly property bool wide: width > height && width >= Theme.mm(120)
+    signal back()
+
+    function step(frames: int): void { swing.step(frames) }
+
+    Keys.onPressed: (event) => {
+        const nudging = page.swing.hasSelection && (event.modifiers & Qt.AltModifier)
+        const by = event.modifiers & Qt.ShiftModifier ? 0.25 : 1
+        event.accepted = true
+        switch (event.key) {
+        case Qt.Key_Left: nudging ? page.swing.nudge(-by, 0) : page.step(-1); break
+        case Qt.Key_Right: nudging ? page.swing.nudge(by, 0) : page.step(1); break
+        case Qt.Key_Up: nudging ? page.swing.nudge(0, -by) : event.accepted = false; break
+        case Qt.Key_Down: nudging ? page.swing.nudge(0, by) : event.accepted = false; break
+        case Qt.Key_Comma: page.step(-1); break
+        case Qt.Key_Period: page.step(1); break
+        case Qt.Key_PageUp: page.step(-10); break
+        case Qt.Key_PageDown: page.step(10); break
+        case Qt.Key_Home: page.swing.goTo(0); break
+        case Qt.Key_End: page.swing.goTo(page.swing.frames - 1); break
+        case Qt.Key_Space: page.swing.playing = !page.swing.playing; break
+        case Qt.Key_Z:
+            if (event.modifiers & Qt.ControlModifier)
+                event.modifiers & Qt.ShiftModifier ? page.swing.redo() : page.swing.undo()
+            else
+                event.accepted = false
+            break
+        case Qt.Key_Escape:
+        case Qt.Key_Back:
+            if (!stagePanel.cancelGesture()) {
+                if (page.swing.hasSelection)
+                    page.swing.deselect()
+                else
+                    page.back()
+            }
+            break
+        default: event.accepted = false
+        }
+    }
+
+    ColumnLayout {
+        anchors.fill: parent
+        spacing: 0
+        PageHeader {
+            Layout.fillWidth: true
+            title: page.swing.title
+            subtitle: page.swing.subtitle
+            onBack: page.back()
+            actions: [
+                IconButton {
+                    glyph: "undo"
+                    label: qsTr("Undo")
+                    outlined: false
+                    enabled: page.swing.canUndo
+                    onClicked: page.swing.undo()
+                },
+                IconButton {
+                    glyph: "redo"
+                    label: qsTr("Redo")
+                    outlined: false
+                    enabled: page.swing.canRedo
+                    onClicked: page.swing.redo()
+                }
+            ]
+        }
+        GridLayout {
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            columns: page.wide ? 2 : 1
+            rowSpacing: 0
+            columnSpacing: 0
+            layoutDirection: Theme.leftHanded ? Qt.RightToLeft : Qt.LeftToRight
+            ColumnLayout {
+                Layout.fillWidth: true
+                Layout.fillHeight: true
+                Layout.preferredHeight: page.wide ? -1 : page.height * 0.62
+                spacing: 0
+                StagePanel {
+                    id: stagePanel
+                    Layout.fillWidth: true
+                    Layout.fillHeight: true
+                    swing: page.swing
+                    showPlay: !page.wide
+                }
+                MarkBar {
+                    Layout.fillWidth: true
+                    visible: page.swing.hasSelection
+                    swing: page.swing
+                    fine: stagePanel.magnified
+                }
+                MomentStrip {
+                    Layout.fillWidth: true
+                    Layout.topMargin: Theme.gap
+                    visible: page.wide || !page.swing.hasSelection
+                    swing: page.swing
+                    withStills: page.height >= Theme.mm(135) && page.wide
+                }
+                TransportBar {
+                    Layout.fillWidth: true
+                    Layout.topMargin: Theme.gap
+                    Layout.bottomMargin: Theme.gap
+                    swing: page.swing
+                    showPlay: page.wide
+                }
+            }
+            FindingsPanel {
+                Layout.fillHeight: true
+                Layout.fillWidth: !page.wide
+                Layout.preferredHeight: page.wide ? -1 : page.height * 0.38
+                Layout.preferredWidth: page.wide ? Math.min(Theme.mm(115), Math.max(Theme.mm(70), page.width * 0.36)) : -1
+                swing: page.swing
+                edgeOnTop: !page.wide
+            }
+        }
+    }
+}

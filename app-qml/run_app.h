@@ -12,6 +12,10 @@
 class QQmlApplicationEngine;
 class QQuickWindow;
 
+namespace plumbmark::bridge {
+class AppModel;
+}
+
 namespace plumbmark::app {
 
 struct AppOptions {

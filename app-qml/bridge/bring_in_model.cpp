@@ -112,7 +112,7 @@ void BringInModel::readFolder() {
             {QStringLiteral("path"), info.filePath()},
             {QStringLiteral("isFolder"), false},
             {QStringLiteral("detail"), QLocale().toString(info.lastModified(), QLocale::ShortFormat) +
-                                           QStringLiteral(" \u00b7 ") + QLocale().formattedDataSize(info.size())}});
+                                           QStringLiteral(" \u00b7 ") + QLocale().formattedDataSize(info.size(), 1, QLocale::DataSizeSIFormat)}});
     }
     emit folderChanged();
 }

@@ -82,6 +82,7 @@ void ChecksModel::show(const analysis::Outcome& outcome, bool mayReorder) {
         rows.push_back({result, frameOf(outcome, result.moment)});
     }
     stature_ = outcome.context.statureMetres;
+    told_ = told_ && !mayReorder;
     const auto same = [](const Row& a, const Row& b) {
         return a.result.id == b.result.id && a.result.moment == b.result.moment;
     };
@@ -101,7 +102,19 @@ void ChecksModel::show(const analysis::Outcome& outcome, bool mayReorder) {
             inPlace.push_back(*it);
         }
         if (!reset) {
+            int moved = -1;
+            for (std::size_t i = 0; i < inPlace.size() && moved < 0; ++i) {
+                const auto& was = rows_[i].result.value;
+                const auto& is = inPlace[i].result.value;
+                if (was.has_value() != is.has_value() || (was && std::abs(was->value - is->value) > 0.05 * is->sigma)) {
+                    moved = static_cast<int>(i);
+                }
+            }
             rows_ = std::move(inPlace);
+            if (moved >= 0 && !told_) {
+                told_ = true;
+                emit touched(moved);
+            }
             if (!rows_.empty()) {
                 emit dataChanged(index(0), index(rowTotal() - 1));
             }

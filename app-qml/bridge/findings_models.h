@@ -44,6 +44,8 @@ class ChecksModel : public QAbstractListModel {
 
   signals:
     void countsChanged();
+    /// The first row whose value a drag has moved; once per drag.
+    void touched(int row);
 
   private:
     struct Row {
@@ -53,6 +55,7 @@ class ChecksModel : public QAbstractListModel {
     std::vector<Row> rows_;
     std::optional<double> stature_;
     std::array<int, 4> counts_{};
+    bool told_ = false; ///< touched() was sent for this drag
 };
 
 /// Every number of the swing, told or not.

@@ -2,14 +2,16 @@
 // SPDX-License-Identifier: Apache-2.0
 import QtQuick
 import QtQuick.Templates as T
+import Plumbmark.Controls
 
 // A button with a word, and a drawing before it where one helps.
 T.Button {
     id: control
     property string glyph: ""
     property bool primary: false
-    implicitHeight: Math.max(Theme.target, row.implicitHeight + Theme.pad)
-    implicitWidth: Math.max(Theme.target, row.implicitWidth + 2 * Theme.mm(3))
+    readonly property real glyphRoom: glyph === "" ? 0 : Theme.bodySize * 1.3 + Theme.mm(1.6)
+    implicitHeight: Math.max(Theme.target, label.implicitHeight + Theme.pad)
+    implicitWidth: Math.max(Theme.target, words.advanceWidth + 4 + glyphRoom + 2 * Theme.mm(3))
     focusPolicy: Qt.StrongFocus
     opacity: enabled ? 1 : 0.45
     Accessible.role: Accessible.Button
@@ -26,9 +28,15 @@ T.Button {
             visible: control.visualFocus && control.primary
             radius: Theme.radius - Theme.line
             color: "transparent"
-            border.color: Theme.onAccent
+            border.color: Theme.accentInk
             border.width: Theme.line
         }
+    }
+    TextMetrics {
+        id: words
+        text: control.text
+        font.pixelSize: Theme.bodySize
+        font.bold: true
     }
     contentItem: Item {
         Row {
@@ -46,10 +54,9 @@ T.Button {
             Text {
                 id: label
                 anchors.verticalCenter: parent.verticalCenter
-                width: Math.min(implicitWidth, Math.max(10, control.width - Theme.mm(4)
-                                                            - (control.glyph !== "" ? Theme.bodySize * 1.3 + Theme.mm(1.6) : 0)))
+                width: Math.min(words.advanceWidth + 4, control.width - Theme.mm(4) - control.glyphRoom)
                 text: control.text
-                color: control.primary ? Theme.onAccent : Theme.ink
+                color: control.primary ? Theme.accentInk : Theme.ink
                 font.pixelSize: Theme.bodySize
                 font.bold: true
                 wrapMode: Text.Wrap

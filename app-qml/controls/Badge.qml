@@ -14,7 +14,7 @@ Rectangle {
     Text {
         id: label
         anchors.centerIn: parent
-        color: Theme.onPlate
+        color: Theme.plateInk
         font.pixelSize: Theme.smallSize
         font.bold: true
         textFormat: Text.PlainText

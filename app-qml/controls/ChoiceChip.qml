@@ -22,7 +22,7 @@ T.AbstractButton {
     contentItem: Text {
         id: word
         text: chip.text
-        color: chip.checked ? Theme.onAccent : Theme.ink
+        color: chip.checked ? Theme.accentInk : Theme.ink
         font.pixelSize: Theme.bodySize
         font.bold: chip.checked
         horizontalAlignment: Text.AlignHCenter

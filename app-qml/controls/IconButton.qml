@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 import QtQuick
 import QtQuick.Templates as T
+import Plumbmark.Controls
 
 // A drawing to tap; `label` is its name for readers and for those who cannot see it.
 T.AbstractButton {
@@ -29,7 +30,7 @@ T.AbstractButton {
             width: Math.min(Theme.mm(5.6), parent.width, parent.height)
             height: width
             name: control.glyph
-            color: control.strong ? Theme.onAccent : Theme.ink
+            color: control.strong ? Theme.accentInk : Theme.ink
         }
     }
 }

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 import QtQuick
 import QtQuick.Layouts
+import Plumbmark.Controls
 
 // Title line of a page: way back on the reading side, actions on the other.
 Item {
@@ -15,9 +16,9 @@ Item {
 
     RowLayout {
         anchors.fill: parent
-        anchors.leftMargin: Theme.gap
-        anchors.rightMargin: Theme.gap
-        spacing: Theme.gap
+        anchors.leftMargin: header.canGoBack ? Theme.mm(0.6) : Theme.pad
+        anchors.rightMargin: Theme.mm(0.6)
+        spacing: header.canGoBack ? Theme.mm(0.6) : Theme.pad
         IconButton {
             visible: header.canGoBack
             glyph: "back"
@@ -42,6 +43,8 @@ Item {
                 color: Theme.ink
                 font.pixelSize: Theme.titleSize
                 font.bold: true
+                fontSizeMode: Text.HorizontalFit
+                minimumPixelSize: Theme.smallSize
                 elide: Text.ElideRight
                 maximumLineCount: 1
                 textFormat: Text.PlainText

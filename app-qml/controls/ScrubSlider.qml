@@ -36,8 +36,8 @@ T.Slider {
                 required property real modelData
                 x: control.leftPadding + modelData * control.availableWidth - width / 2
                 y: (parent.height - height) / 2
-                width: Theme.line
-                height: Theme.mm(4.2)
+                width: Theme.hair
+                height: Theme.mm(4)
                 color: Theme.edge
             }
         }
@@ -55,7 +55,7 @@ T.Slider {
             anchors.centerIn: parent
             width: Theme.line
             height: parent.height * 0.5
-            color: Theme.onAccent
+            color: Theme.accentInk
         }
     }
 }

@@ -37,14 +37,14 @@ Row {
                     anchors.margins: Theme.line * 2
                     visible: segment.visualFocus
                     color: "transparent"
-                    border.color: segment.isCurrent ? Theme.onAccent : Theme.accent
+                    border.color: segment.isCurrent ? Theme.accentInk : Theme.accent
                     border.width: Theme.line
                 }
             }
             contentItem: Text {
                 id: word
                 text: segment.text
-                color: segment.isCurrent ? Theme.onAccent : Theme.ink
+                color: segment.isCurrent ? Theme.accentInk : Theme.ink
                 font.pixelSize: Theme.bodySize
                 font.bold: true
                 horizontalAlignment: Text.AlignHCenter

@@ -1,6 +1,7 @@
 // Copyright 2026 The Plumbmark authors
 // SPDX-License-Identifier: Apache-2.0
 import QtQuick
+import Plumbmark.Controls
 
 // Shape + word + colour: none of the three alone.
 Row {

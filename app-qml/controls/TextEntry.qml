@@ -25,7 +25,7 @@ Column {
         verticalAlignment: TextInput.AlignVCenter
         color: Theme.ink
         selectionColor: Theme.accent
-        selectedTextColor: Theme.onAccent
+        selectedTextColor: Theme.accentInk
         font.pixelSize: Theme.bodySize
         Accessible.role: Accessible.EditableText
         Accessible.name: entry.question

@@ -25,13 +25,13 @@ QtObject {
     readonly property color quiet: dark ? "#d3dde2" : "#1d2b33"
     readonly property color edge: dark ? "#8fa3ae" : "#1d2b33"
     readonly property color accent: dark ? "#ffd166" : "#00304a"
-    readonly property color onAccent: dark ? "#000000" : "#ffffff"
+    readonly property color accentInk: dark ? "#000000" : "#ffffff"
     readonly property color pressed: dark ? "#33444e" : "#dbe8ee"
     readonly property color danger: dark ? "#ffb4a2" : "#5c0f00"
     // Behind the picture, and the plate under words that lie on it.
     readonly property color stage: dark ? "#000000" : "#10191e"
     readonly property color plate: "#e6000000"
-    readonly property color onPlate: "#ffffff"
+    readonly property color plateInk: "#ffffff"
     // Body cautions: a colour of their own, never one of the status colours.
     readonly property color caution: dark ? "#2b2440" : "#efe9fb"
     readonly property color cautionEdge: dark ? "#b9a6f2" : "#33186b"

@@ -10,6 +10,8 @@ Rectangle {
     id: panel
     required property SwingModel swing
     property bool edgeOnTop: false
+    // No room for the tabs: only the list that is on show.
+    property bool listOnly: false
     property int tab: 0
     color: Theme.paper
 
@@ -26,6 +28,7 @@ Rectangle {
             Layout.fillWidth: true
             Layout.margins: Theme.gap
             Layout.bottomMargin: Theme.mm(1)
+            visible: !panel.listOnly
             labels: [qsTr("Checks"), qsTr("Numbers"), qsTr("Notes")]
             current: panel.tab
             onChosen: (index) => panel.tab = index
@@ -38,6 +41,11 @@ Rectangle {
             clip: true
             model: panel.swing.checks
             boundsBehavior: Flickable.StopAtBounds
+            Connections {
+                target: panel.swing.checks
+                // While a mark is moved, bring the first light it moves into sight, once.
+                function onTouched(row) { checks.positionViewAtIndex(row, ListView.Contain) }
+            }
             Accessible.role: Accessible.List
             Accessible.name: qsTr("Checkpoints")
             delegate: CheckDelegate {

@@ -12,7 +12,7 @@ Rectangle {
     required property string title
     required property var swings
     signal openSwing(string clip, string title)
-    implicitHeight: column.implicitHeight + 2 * Theme.pad
+    implicitHeight: column.implicitHeight + Theme.pad + 2 * Theme.line
     radius: Theme.radius
     color: Theme.card
     border.color: Theme.edge
@@ -23,10 +23,14 @@ Rectangle {
         anchors.left: parent.left
         anchors.right: parent.right
         anchors.top: parent.top
-        anchors.margins: Theme.pad
-        spacing: Theme.gap
+        anchors.margins: Theme.line
+        anchors.topMargin: Theme.pad
+        spacing: 0
         RowLayout {
             Layout.fillWidth: true
+            Layout.leftMargin: Theme.pad
+            Layout.rightMargin: Theme.pad
+            Layout.bottomMargin: Theme.mm(1.6)
             spacing: Theme.gap
             BodyText {
                 Layout.fillWidth: true
@@ -57,6 +61,7 @@ Rectangle {
         }
         BodyText {
             Layout.fillWidth: true
+            Layout.margins: Theme.pad
             visible: delegate.swings.length === 0
             text: qsTr("No swing in this lesson yet.")
         }

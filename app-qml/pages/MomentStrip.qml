@@ -71,7 +71,7 @@ Item {
                     Text {
                         anchors.horizontalCenter: parent.horizontalCenter
                         text: chip.label
-                        color: chip.isCurrent ? Theme.onAccent : Theme.ink
+                        color: chip.isCurrent ? Theme.accentInk : Theme.ink
                         font.pixelSize: Theme.bodySize
                         font.bold: true
                         textFormat: Text.PlainText
@@ -79,7 +79,7 @@ Item {
                     Text {
                         anchors.horizontalCenter: parent.horizontalCenter
                         text: chip.time
-                        color: chip.isCurrent ? Theme.onAccent : Theme.quiet
+                        color: chip.isCurrent ? Theme.accentInk : Theme.quiet
                         font.pixelSize: Theme.smallSize
                         textFormat: Text.PlainText
                     }

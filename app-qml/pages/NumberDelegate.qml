@@ -91,20 +91,12 @@ T.AbstractButton {
                 }
                 Text {
                     anchors.right: parent.right
-                    text: "\u00b1 " + row.sigma + (row.unit === "\u00b0" ? row.unit : row.unit.length < 4 ? " " + row.unit : "")
-                    color: Theme.quiet
-                    font.pixelSize: Theme.smallSize
-                    textFormat: Text.PlainText
-                }
-                Text {
-                    anchors.right: parent.right
-                    visible: row.unit.length >= 4
                     width: Math.min(implicitWidth, Theme.mm(24))
                     horizontalAlignment: Text.AlignRight
-                    text: row.unit
+                    wrapMode: Text.Wrap
+                    text: "\u00b1 " + row.sigma + (row.unit === "\u00b0" ? "" : " ") + row.unit
                     color: Theme.quiet
                     font.pixelSize: Theme.smallSize
-                    wrapMode: Text.Wrap
                     textFormat: Text.PlainText
                 }
             }

@@ -10,6 +10,7 @@ Rectangle {
     id: panel
     required property SwingModel swing
     property bool showPlay: false
+    property bool roomy: true
     readonly property alias magnified: stage.magnified
     color: Theme.stage
 
@@ -34,9 +35,9 @@ Rectangle {
     Badge {
         anchors.left: Theme.leftHanded ? undefined : parent.left
         anchors.right: Theme.leftHanded ? parent.right : undefined
-        anchors.bottom: parent.bottom
+        anchors.top: parent.top
         anchors.margins: Theme.mm(1.2)
-        visible: panel.swing.ready
+        visible: panel.swing.ready && !stage.dragging
         text: panel.swing.frameText + "  \u00b7  " + panel.swing.timeText
     }
     Column {
@@ -52,6 +53,7 @@ Rectangle {
             onClicked: stage.magnified ? stage.showWhole() : stage.showPlayer()
         }
         IconButton {
+            visible: panel.roomy
             glyph: "body"
             label: stage.showMarks ? qsTr("Hide the marks") : qsTr("Show the marks")
             strong: stage.showMarks
@@ -62,7 +64,7 @@ Rectangle {
             }
         }
         IconButton {
-            visible: panel.showPlay
+            visible: panel.showPlay && panel.roomy
             glyph: panel.swing.playing ? "pause" : "play"
             label: panel.swing.playing ? qsTr("Pause") : qsTr("Play slowly")
             onClicked: panel.swing.playing = !panel.swing.playing
@@ -76,7 +78,7 @@ Rectangle {
         Text {
             width: parent.width
             text: panel.swing.problem !== "" ? panel.swing.problem : qsTr("Opening the swing")
-            color: Theme.onPlate
+            color: Theme.plateInk
             font.pixelSize: Theme.bodySize
             font.bold: true
             horizontalAlignment: Text.AlignHCenter

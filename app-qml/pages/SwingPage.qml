@@ -62,6 +62,7 @@ FocusScope {
                     glyph: "undo"
                     label: qsTr("Undo")
                     outlined: false
+                    visible: page.wide || page.swing.canUndo
                     enabled: page.swing.canUndo
                     onClicked: page.swing.undo()
                 },
@@ -69,6 +70,7 @@ FocusScope {
                     glyph: "redo"
                     label: qsTr("Redo")
                     outlined: false
+                    visible: page.wide || page.swing.canRedo
                     enabled: page.swing.canRedo
                     onClicked: page.swing.redo()
                 }
@@ -84,7 +86,7 @@ FocusScope {
             ColumnLayout {
                 Layout.fillWidth: true
                 Layout.fillHeight: true
-                Layout.preferredHeight: page.wide ? -1 : page.height * 0.62
+                Layout.preferredHeight: page.wide ? -1 : page.height * (page.swing.hasSelection ? 0.7 : 0.62)
                 spacing: 0
                 StagePanel {
                     id: stagePanel
@@ -92,6 +94,7 @@ FocusScope {
                     Layout.fillHeight: true
                     swing: page.swing
                     showPlay: !page.wide
+                    roomy: page.wide || !page.swing.hasSelection
                 }
                 MarkBar {
                     Layout.fillWidth: true
@@ -104,7 +107,7 @@ FocusScope {
                     Layout.topMargin: Theme.gap
                     visible: page.wide || !page.swing.hasSelection
                     swing: page.swing
-                    withStills: page.height >= Theme.mm(135) && page.wide
+                    withStills: page.wide && page.height >= Theme.mm(page.swing.hasSelection ? 200 : 135)
                 }
                 TransportBar {
                     Layout.fillWidth: true
@@ -117,10 +120,11 @@ FocusScope {
             FindingsPanel {
                 Layout.fillHeight: true
                 Layout.fillWidth: !page.wide
-                Layout.preferredHeight: page.wide ? -1 : page.height * 0.38
+                Layout.preferredHeight: page.wide ? -1 : page.height * (page.swing.hasSelection ? 0.22 : 0.38)
                 Layout.preferredWidth: page.wide ? Math.min(Theme.mm(115), Math.max(Theme.mm(70), page.width * 0.36)) : -1
                 swing: page.swing
                 edgeOnTop: !page.wide
+                listOnly: !page.wide && page.swing.hasSelection
             }
         }
     }

@@ -20,10 +20,16 @@ T.AbstractButton {
     Accessible.name: qsTr("Swing %1, %2: %3 good, %4 to watch, %5 to work on, %6 cannot be told")
         .arg(number).arg(title).arg(good).arg(watch).arg(work).arg(unknown)
     background: Rectangle {
-        radius: Theme.radius
         color: row.down ? Theme.pressed : "transparent"
-        border.color: row.visualFocus ? Theme.accent : Theme.edge
-        border.width: row.visualFocus ? Theme.line * 1.5 : Theme.hair
+        border.color: Theme.accent
+        border.width: row.visualFocus ? Theme.line * 1.5 : 0
+        Rectangle {
+            anchors.left: parent.left
+            anchors.right: parent.right
+            anchors.top: parent.top
+            height: Theme.hair
+            color: Theme.edge
+        }
     }
     contentItem: Item {
         RowLayout {

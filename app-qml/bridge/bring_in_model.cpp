@@ -299,20 +299,22 @@ BringInModel::Done BringInModel::work(const Job& job) {
     progress.cancel = &cancel_;
 
     fs::path file;
-    std::optional<fs::path> madeFolder;
+    std::optional<base::StagingFolder> demoFolder; // goes with everything in it when the work is done
     const double demoShare = job.file ? 0.0 : 0.5;
     if (job.file) {
         file = *job.file;
     } else {
-        madeFolder = library_->folder() / "staging" / "demo-film";
-        std::error_code error;
-        fs::create_directories(*madeFolder, error);
+        auto staging = library_->staging();
+        if (!staging.ok()) {
+            done.problem = QString::fromStdString(staging.error().sentence);
+            return done;
+        }
+        demoFolder.emplace(std::move(*staging));
         progress.report = [this, demoShare](double share, std::string_view) {
             report(share * demoShare, plain(tr("Drawing a demo swing")));
         };
-        auto made = demo_(*madeFolder, progress);
+        auto made = demo_(demoFolder->path(), progress);
         if (!made.ok() || !*made) {
-            fs::remove_all(*madeFolder, error);
             done.problem = made.ok() ? QString() : QString::fromStdString(made.error().sentence);
             return done;
         }
@@ -328,10 +330,6 @@ BringInModel::Done BringInModel::work(const Job& job) {
             if (auto erased = book_->erase(*outermost); !erased.ok() && done.problem.isEmpty()) {
                 done.problem = QString::fromStdString(erased.error().sentence);
             }
-        }
-        if (madeFolder) {
-            std::error_code error;
-            fs::remove_all(*madeFolder, error);
         }
         return done;
     };
@@ -403,10 +401,6 @@ BringInModel::Done BringInModel::work(const Job& job) {
     }
     done.clip = (*receipt)->clip;
     done.analysed = std::move((*receipt)->analysed);
-    if (madeFolder) {
-        std::error_code error;
-        fs::remove_all(*madeFolder, error);
-    }
     return done;
 }
 

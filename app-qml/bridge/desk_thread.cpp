@@ -59,13 +59,17 @@ void DeskThread::moveDrag(base::Vec2 to) {
     wake_.notify_one();
 }
 
-void DeskThread::finishDrag() {
-    post([](session::SwingDesk& desk) -> base::Result<bool> {
-        if (auto result = desk.finishDrag(); !result.ok()) {
+void DeskThread::postGesture(std::function<base::Result<void>(session::SwingDesk&)> gesture) {
+    post([gesture = std::move(gesture)](session::SwingDesk& desk) -> base::Result<bool> {
+        if (auto result = gesture(desk); !result.ok()) {
             return result.error();
         }
         return true;
     });
+}
+
+void DeskThread::finishDrag() {
+    postGesture([](session::SwingDesk& desk) { return desk.finishDrag(); });
 }
 
 void DeskThread::cancelDrag() {
@@ -80,59 +84,41 @@ void DeskThread::cancelDrag() {
 }
 
 void DeskThread::place(int frame, marks::Landmark landmark, base::Vec2 at) {
-    post([=](session::SwingDesk& desk) -> base::Result<bool> {
+    postGesture([=](session::SwingDesk& desk) {
         desk.beginDrag(frame, landmark);
         desk.moveDrag(at);
-        if (auto result = desk.finishDrag(); !result.ok()) {
-            return result.error();
-        }
-        return true;
+        return desk.finishDrag();
     });
 }
 
 void DeskThread::hide(int frame, marks::Landmark landmark) {
-    post([=](session::SwingDesk& desk) -> base::Result<bool> {
-        if (auto result = desk.hide(frame, landmark); !result.ok()) {
-            return result.error();
-        }
-        return true;
-    });
+    postGesture([=](session::SwingDesk& desk) { return desk.hide(frame, landmark); });
 }
 
 void DeskThread::giveBack(int frame, marks::Landmark landmark) {
-    post([=](session::SwingDesk& desk) -> base::Result<bool> {
-        if (auto result = desk.release(frame, landmark); !result.ok()) {
-            return result.error();
-        }
-        return true;
-    });
+    postGesture([=](session::SwingDesk& desk) { return desk.release(frame, landmark); });
 }
 
 void DeskThread::undo() {
-    post([](session::SwingDesk& desk) -> base::Result<bool> {
-        if (auto result = desk.undo(); !result.ok()) {
-            return result.error();
-        }
-        return true;
-    });
+    postGesture([](session::SwingDesk& desk) { return desk.undo(); });
 }
 
 void DeskThread::redo() {
-    post([](session::SwingDesk& desk) -> base::Result<bool> {
-        if (auto result = desk.redo(); !result.ok()) {
-            return result.error();
-        }
-        return true;
-    });
+    postGesture([](session::SwingDesk& desk) { return desk.redo(); });
 }
 
 void DeskThread::run(store::Library& library, analysis::NetworkBytes network) {
     session::SwingDesk desk(library, std::move(network));
+    bool numbersMoved = false;
     std::unique_lock lock(mutex_);
     for (;;) {
         wake_.wait(lock, [this] { return stop_ || moveTo_ || !commands_.empty(); });
         // Gestures that were finished before closing are still stored.
         if (stop_ && commands_.empty()) {
+            if (numbersMoved) { // the lessons list tells the lights as they were left
+                desk.cancelDrag();
+                (void)desk.saveFindings();
+            }
             return;
         }
         Command command;
@@ -156,6 +142,7 @@ void DeskThread::run(store::Library& library, analysis::NetworkBytes network) {
             state->canRedo = desk.canRedo();
             if (done.ok()) {
                 state->saved = *done;
+                numbersMoved = numbersMoved || *done;
             } else {
                 state->error = QString::fromStdString(done.error().sentence);
             }

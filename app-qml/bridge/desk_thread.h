@@ -57,6 +57,7 @@ class DeskThread : public QObject {
     /// Returns whether something was stored.
     using Command = std::function<base::Result<bool>(session::SwingDesk&)>;
     void post(Command command);
+    void postGesture(std::function<base::Result<void>(session::SwingDesk&)> gesture);
     void run(store::Library& library, analysis::NetworkBytes network);
 
     std::mutex mutex_;

@@ -17,7 +17,7 @@ constexpr int kStillHeight = 220;   ///< px
 } // namespace
 
 SwingModel::SwingModel(store::Library& library, analysis::NetworkBytes network, QObject* parent)
-    : StageSource(parent), film_(std::make_unique<FilmReader>()),
+    : StageSource(parent), library_(&library), film_(std::make_unique<FilmReader>()),
       desk_(std::make_unique<DeskThread>(library, std::move(network))) {
     connect(desk_.get(), &DeskThread::changed, this, &SwingModel::takeState);
     connect(desk_.get(), &DeskThread::openFailed, this, &SwingModel::setProblem);
@@ -42,6 +42,11 @@ SwingModel::~SwingModel() = default;
 
 void SwingModel::open(const base::Id& clip, const QString& title, std::optional<analysis::Analysed> known) {
     title_ = title;
+    // The film first: the coach steps through it while the swing is still being read.
+    if (auto row = library_->clip(clip); row.ok() && *row && (*row)->filmHere) {
+        storedFrames_ = (*row)->clip.frames;
+        film_->open((*row)->file);
+    }
     emit outcomeChanged();
     desk_->open(clip, std::move(known));
 }
@@ -74,8 +79,13 @@ void SwingModel::takeState(const std::shared_ptr<const DeskState>& state) {
                                      .intersected(QRectF(0, 0, outcome.clip.width, outcome.clip.height));
         }
         const marks::Moment* start = marks::find(outcome.moments, marks::MomentId::address);
-        wanted_ = start != nullptr ? static_cast<int>(marks::frameAt(outcome.track, start->time)) : 0;
-        film_->open(state->film);
+        // Unless the coach has gone somewhere already.
+        if (wanted_ == 0 && start != nullptr) {
+            wanted_ = static_cast<int>(marks::frameAt(outcome.track, start->time));
+        }
+        if (filmOpen_) {
+            film_->request(wanted_);
+        }
     }
     if (!state->error.isEmpty()) {
         setNotice(state->error);
@@ -179,7 +189,7 @@ QString SwingModel::subtitle() const {
 }
 
 int SwingModel::frames() const {
-    return state_ ? state_->outcome->clip.frames : 0;
+    return state_ ? state_->outcome->clip.frames : storedFrames_;
 }
 
 QString SwingModel::frameText() const {
@@ -199,7 +209,7 @@ QString SwingModel::timeText() const {
 }
 
 void SwingModel::setPlaying(bool playing) {
-    if (playing == play_.isActive()) {
+    if (playing == play_.isActive() || (playing && !state_)) {
         return;
     }
     if (playing) {
@@ -233,7 +243,7 @@ void SwingModel::playOn() {
 }
 
 void SwingModel::goTo(int frame) {
-    if (!state_ || frames() == 0) {
+    if (frames() == 0) {
         return;
     }
     wanted_ = std::clamp(frame, 0, frames() - 1);
@@ -268,6 +278,9 @@ void SwingModel::deselect() {
 }
 
 void SwingModel::grab(int landmark) {
+    if (!state_) {
+        return;
+    }
     select(landmark);
     grabbed_ = static_cast<Landmark>(landmark);
     if (const auto& mark = content_.marks[*grabbed_]) {

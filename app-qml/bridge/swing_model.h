@@ -24,7 +24,10 @@ class SwingModel : public stage::StageSource {
     QML_UNCREATABLE("comes with the app")
     Q_PROPERTY(QString title READ title NOTIFY outcomeChanged)
     Q_PROPERTY(QString subtitle READ subtitle NOTIFY outcomeChanged)
+    /// A picture stands on the stage.
     Q_PROPERTY(bool ready READ ready NOTIFY readyChanged)
+    /// Marks and numbers are there; the film can be stepped through before.
+    Q_PROPERTY(bool told READ told NOTIFY outcomeChanged)
     Q_PROPERTY(double progressShare READ progressShare NOTIFY progressChanged)
     Q_PROPERTY(QString problem READ problem NOTIFY problemChanged)
     Q_PROPERTY(QString notice READ notice NOTIFY noticeChanged)
@@ -56,7 +59,8 @@ class SwingModel : public stage::StageSource {
     [[nodiscard]] const stage::StageContent& stageContent() const override { return content_; }
     [[nodiscard]] QString title() const { return title_; }
     [[nodiscard]] QString subtitle() const;
-    [[nodiscard]] bool ready() const { return state_ != nullptr && content_.frame >= 0; }
+    [[nodiscard]] bool ready() const { return content_.frame >= 0; }
+    [[nodiscard]] bool told() const { return state_ != nullptr; }
     [[nodiscard]] double progressShare() const { return progressShare_; }
     [[nodiscard]] QString problem() const { return problem_; }
     [[nodiscard]] QString notice() const { return notice_; }
@@ -120,6 +124,8 @@ class SwingModel : public stage::StageSource {
     ChecksModel checks_;
     NumbersModel numbers_;
     QString title_;
+    store::Library* library_;
+    int storedFrames_ = 0;        ///< of the film, known before the swing has been read
     double progressShare_ = 0.0;
     QString problem_;
     QString notice_;

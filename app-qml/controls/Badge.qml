@@ -6,17 +6,19 @@ import QtQuick
 Rectangle {
     id: badge
     property alias text: label.text
-    property alias textSize: label.font.pixelSize
-    implicitWidth: label.implicitWidth + Theme.mm(2.4)
+    property real maximumWidth: 10000
+    implicitWidth: label.width + Theme.mm(2.4)
     implicitHeight: label.implicitHeight + Theme.mm(1)
     radius: Theme.mm(1)
     color: Theme.plate
     Text {
         id: label
         anchors.centerIn: parent
+        width: Math.min(implicitWidth, badge.maximumWidth - Theme.mm(2.4))
         color: Theme.plateInk
         font.pixelSize: Theme.smallSize
         font.bold: true
+        wrapMode: Text.Wrap
         textFormat: Text.PlainText
         Accessible.role: Accessible.StaticText
         Accessible.name: text

@@ -55,7 +55,7 @@ Rectangle {
             BodyText {
                 anchors.centerIn: parent
                 width: parent.width - 2 * Theme.pad
-                visible: panel.swing.ready && checks.count === 0
+                visible: panel.swing.told && checks.count === 0
                 horizontalAlignment: Text.AlignHCenter
                 text: qsTr("No checkpoint fits this view and shot.")
             }

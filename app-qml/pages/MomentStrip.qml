@@ -90,7 +90,7 @@ Item {
     BodyText {
         anchors.centerIn: parent
         width: parent.width - 2 * Theme.pad
-        visible: strip.swing.ready && strip.swing.moments.count === 0
+        visible: strip.swing.told && strip.swing.moments.count === 0
         horizontalAlignment: Text.AlignHCenter
         font.pixelSize: Theme.smallSize
         text: qsTr("No key moment could be told in this clip.")

@@ -70,6 +70,21 @@ Rectangle {
             onClicked: panel.swing.playing = !panel.swing.playing
         }
     }
+    Badge {
+        anchors.bottom: parent.bottom
+        anchors.horizontalCenter: parent.horizontalCenter
+        anchors.margins: Theme.mm(1.2)
+        visible: panel.swing.ready && !panel.swing.told && panel.swing.problem === ""
+        text: qsTr("Reading the swing, %1 %").arg(Math.round(100 * panel.swing.progressShare))
+    }
+    Badge {
+        anchors.bottom: parent.bottom
+        anchors.left: parent.left
+        anchors.margins: Theme.mm(1.2)
+        maximumWidth: parent.width - 2 * Theme.mm(1.2)
+        visible: panel.swing.ready && panel.swing.problem !== ""
+        text: panel.swing.problem
+    }
     Column {
         anchors.centerIn: parent
         width: parent.width * 0.7

@@ -15,6 +15,7 @@
 #include "cli/cli.h"
 #include "cli/desktop_files.h"
 #include "linux/linux_places.h"
+#include "painter/page_painter.h"
 #include "run_app.h"
 #include "store/library.h"
 
@@ -55,6 +56,8 @@ int main(int argc, char** argv) {
 
     cli::Services services;
     services.version = PLUMBMARK_VERSION;
+    const platform::PagePainter painter;
+    services.painter = &painter;
     services.poseNetwork = cli::readNetwork;
     services.whereNetwork = cli::whereNetworkIsLookedFor();
     services.libraryFolder = store::defaultLibraryFolder;

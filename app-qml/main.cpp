@@ -18,6 +18,9 @@
 #include "painter/page_painter.h"
 #include "run_app.h"
 #include "store/library.h"
+#if PLUMBMARK_WITH_DEMO
+#include "services/demo_services.h"
+#endif
 
 using namespace plumbmark;
 
@@ -53,6 +56,8 @@ int runApp(int argc, char** argv, app::AppOptions options) {
 int main(int argc, char** argv) {
     const std::vector<std::string> args(argv + 1, argv + argc);
     std::signal(SIGINT, [](int) { g_cancel = true; });
+    std::signal(SIGTERM, [](int) { g_cancel = true; });
+    std::signal(SIGPIPE, SIG_IGN); // a closed pipe is told as an error of writing
 
     cli::Services services;
     services.version = PLUMBMARK_VERSION;
@@ -62,14 +67,34 @@ int main(int argc, char** argv) {
     services.whereNetwork = cli::whereNetworkIsLookedFor();
     services.libraryFolder = store::defaultLibraryFolder;
     services.cancel = &g_cancel;
+    services.unicode = cli::terminalShowsUnicode();
     services.showProgress = isatty(STDERR_FILENO) != 0;
-    services.openApp = [argc, argv](const std::filesystem::path& library) {
+#if PLUMBMARK_WITH_DEMO
+    demo::addServices(services);
+#endif
+    services.openApp = [argc, argv, render = services.renderDemo](const std::filesystem::path& library) {
         std::signal(SIGINT, SIG_DFL);
+        std::signal(SIGTERM, SIG_DFL);
         app::AppOptions options;
         options.library = library;
         // A network that cannot be read is said on the first page; the app works without it.
         if (auto network = cli::readNetwork(); network.ok()) {
             options.network = *network;
+        }
+        if (render) {
+            options.demo = [render](const std::filesystem::path& folder, const base::Progress& progress)
+                -> base::Result<std::optional<std::filesystem::path>> {
+                auto files = render(folder, "sound", progress);
+                if (!files) {
+                    return files.error();
+                }
+                for (const std::filesystem::path& file : *files) {
+                    if (file.extension() == ".mp4") {
+                        return std::optional(file);
+                    }
+                }
+                return std::optional<std::filesystem::path>(); // cancelled
+            };
         }
         return runApp(argc, argv, options);
     };

@@ -1,0 +1,179 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+#include "app_driver.h"
+
+#include <QFile>
+#include <QQuickWindow>
+#include <QTest>
+
+#include "video/writer.h"
+
+using namespace plumbmark;
+
+namespace uitest {
+
+namespace {
+constexpr int kWidth = 640, kHeight = 360, kBits = 10, kBlock = 48; // two guards and ten bits: 576 px
+}
+
+const std::vector<AppDriver::Screen>& AppDriver::screens() {
+    static const std::vector<Screen> kScreens{{"phone", 360, 740, 6.3}, {"tablet", 1024, 768, 5.2}, {"desktop", 1440, 900, 3.78}};
+    return kScreens;
+}
+
+AppDriver::AppDriver(const QString& home, const Screen& screen)
+    : places_(platform::LinuxPlaces::Environment{{"HOME", home.toStdString()}}), finger_(QTest::createTouchDevice()) {
+    app::AppOptions options;
+    options.library = home.toStdString() + "/library";
+    options.places = &places_;
+    options.pixelsPerMm = screen.pixelsPerMm;
+    options.width = screen.width;
+    options.height = screen.height;
+    auto started = app::RunningApp::start(options);
+    if (!started.ok()) {
+        qFatal("%s", started.error().sentence.c_str());
+    }
+    app_ = std::move(*started);
+    (void)QTest::qWaitForWindowExposed(window());
+}
+
+AppDriver::~AppDriver() = default;
+
+QQuickWindow* AppDriver::window() const {
+    return app_->window();
+}
+
+std::vector<QAccessibleInterface*> AppDriver::everything() const {
+    std::vector<QAccessibleInterface*> all;
+    std::vector<QAccessibleInterface*> open{QAccessible::queryAccessibleInterface(window())};
+    while (!open.empty()) {
+        QAccessibleInterface* thing = open.back();
+        open.pop_back();
+        if (thing == nullptr || thing->state().invisible) {
+            continue;
+        }
+        all.push_back(thing);
+        for (int i = thing->childCount() - 1; i >= 0; --i) {
+            open.push_back(thing->child(i));
+        }
+    }
+    return all;
+}
+
+QAccessibleInterface* AppDriver::find(const QString& beginning) const {
+    for (QAccessibleInterface* thing : everything()) {
+        if (thing->text(QAccessible::Name).startsWith(beginning)) {
+            return thing;
+        }
+    }
+    return nullptr;
+}
+
+QString AppDriver::nameOf(const QString& beginning) const {
+    QAccessibleInterface* thing = find(beginning);
+    return thing == nullptr ? QString() : thing->text(QAccessible::Name);
+}
+
+QRect AppDriver::rectOf(QAccessibleInterface* thing) const {
+    const QRect onScreen = thing->rect();
+    return {window()->mapFromGlobal(onScreen.topLeft()), onScreen.size()};
+}
+
+bool AppDriver::waitFor(const QString& beginning, int milliseconds) const {
+    return QTest::qWaitFor([&] { return find(beginning) != nullptr; }, milliseconds);
+}
+
+bool AppDriver::tap(const QString& beginning) {
+    QAccessibleInterface* thing = find(beginning);
+    if (thing == nullptr || thing->state().disabled) {
+        return false;
+    }
+    const QPoint at = rectOf(thing).center();
+    QTest::touchEvent(window(), finger_).press(0, at, window());
+    QTest::touchEvent(window(), finger_).release(0, at, window());
+    QCoreApplication::processEvents();
+    return true;
+}
+
+void AppDriver::drag(QPoint from, QPoint to, bool letGo) {
+    QTest::touchEvent(window(), finger_).press(0, from, window());
+    constexpr int kSteps = 12;
+    for (int i = 1; i <= kSteps; ++i) {
+        QTest::qWait(8);
+        QTest::touchEvent(window(), finger_).move(0, from + (to - from) * i / kSteps, window());
+    }
+    if (letGo) {
+        release(to);
+    }
+}
+
+void AppDriver::release(QPoint at) {
+    QTest::touchEvent(window(), finger_).release(0, at, window());
+    QCoreApplication::processEvents();
+}
+
+void AppDriver::secondFinger(QPoint first, QPoint second) {
+    QTest::touchEvent(window(), finger_).stationary(0).press(1, second, window());
+    QTest::touchEvent(window(), finger_).release(0, first, window()).release(1, second, window());
+    QCoreApplication::processEvents();
+}
+
+QImage AppDriver::grab() const {
+    return window()->grabWindow();
+}
+
+void writeNumberedClip(const QString& path, int frames) {
+    video::WriterOptions options;
+    options.width = kWidth;
+    options.height = kHeight;
+    options.fps = 120;
+    options.keyFrameEvery = 60;
+    options.bFrames = 2;
+    auto writer = video::ClipWriter::create(path.toStdString(), options);
+    if (!writer.ok()) {
+        qFatal("%s", writer.error().sentence.c_str());
+    }
+    for (int frame = 0; frame < frames; ++frame) {
+        video::RgbImage picture{kWidth, kHeight, std::vector<std::uint8_t>(kWidth * kHeight * 3, 110)};
+        for (int block = 0; block < kBits + 2; ++block) {
+            const bool white = block == 0 || (block <= kBits && ((frame >> (block - 1)) & 1) != 0);
+            for (int y = 0; y < kBlock; ++y) {
+                for (int x = block * kBlock; x < (block + 1) * kBlock; ++x) {
+                    for (int c = 0; c < 3; ++c) {
+                        picture.pixels[static_cast<std::size_t>(3 * (y * kWidth + x) + c)] = white ? 255 : 0;
+                    }
+                }
+            }
+        }
+        if (auto done = (*writer)->write(picture); !done.ok()) {
+            qFatal("%s", done.error().sentence.c_str());
+        }
+    }
+    if (auto done = (*writer)->finish(); !done.ok()) {
+        qFatal("%s", done.error().sentence.c_str());
+    }
+}
+
+int readNumber(const QImage& window, QRect stage, double ratio) {
+    const double scale = std::min(stage.width() / double(kWidth), stage.height() / double(kHeight));
+    const QPointF corner(stage.center().x() + 0.5 - scale * kWidth / 2, stage.center().y() + 0.5 - scale * kHeight / 2);
+    const auto bright = [&](int block) {
+        const QPointF at = (corner + QPointF((block + 0.5) * kBlock, kBlock * 0.5) * scale) * ratio;
+        return qGray(window.pixel(at.toPoint()));
+    };
+    // Guards: first block white, last one black; else the strip is not where it should be.
+    if (bright(0) < 200 || bright(kBits + 1) > 60) {
+        return -1;
+    }
+    int number = 0;
+    for (int bit = 0; bit < kBits; ++bit) {
+        const int grey = bright(bit + 1);
+        if (grey > 60 && grey < 200) {
+            return -1;
+        }
+        number |= (grey >= 200 ? 1 : 0) << bit;
+    }
+    return number;
+}
+
+} // namespace uitest

@@ -1,0 +1,55 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <QAccessible>
+#include <QImage>
+#include <QPointingDevice>
+#include <QTemporaryDir>
+#include <memory>
+#include <vector>
+
+#include "linux/linux_places.h"
+#include "run_app.h"
+
+namespace uitest {
+
+/// The app under test, touched like a person would: by what things are called and where they are.
+class AppDriver {
+  public:
+    struct Screen {
+        const char* name;
+        int width, height;
+        double pixelsPerMm;
+    };
+    static const std::vector<Screen>& screens(); ///< phone, tablet, desktop
+
+    AppDriver(const QString& home, const Screen& screen);
+    ~AppDriver();
+
+    [[nodiscard]] QQuickWindow* window() const;
+    /// First visible thing whose name begins so (depth first); nullptr when there is none.
+    [[nodiscard]] QAccessibleInterface* find(const QString& beginning) const;
+    [[nodiscard]] QString nameOf(const QString& beginning) const;
+    [[nodiscard]] std::vector<QAccessibleInterface*> everything() const;
+    [[nodiscard]] QRect rectOf(QAccessibleInterface* thing) const; ///< in the window
+    /// Waits until a thing of that name is there.
+    bool waitFor(const QString& beginning, int milliseconds = 10000) const;
+    bool tap(const QString& beginning);
+    void drag(QPoint from, QPoint to, bool release = true);
+    void release(QPoint at);
+    void secondFinger(QPoint first, QPoint second);
+    [[nodiscard]] QImage grab() const;
+
+  private:
+    plumbmark::platform::LinuxPlaces places_;
+    std::unique_ptr<plumbmark::app::RunningApp> app_;
+    QPointingDevice* finger_;
+};
+
+/// A clip of 640 x 360 whose every frame carries its number as black and white blocks along the upper edge.
+void writeNumberedClip(const QString& path, int frames);
+/// The number read from a picture of the window, the whole film shown fitted in `stage`; -1 when unreadable.
+int readNumber(const QImage& window, QRect stage, double devicePixelRatio);
+
+} // namespace uitest

@@ -1,0 +1,398 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+//
+// The whole app on a library of its own: bringing a clip in, stepping, marking, and a tour of every page.
+#include <QDir>
+#include <QGuiApplication>
+#include <QQuickItem>
+#include <QQuickWindow>
+#include <QTest>
+#include <cmath>
+
+#include "app_driver.h"
+#include "session/clip_intake.h"
+#include "session/lesson_book.h"
+#include "store/library.h"
+
+using namespace plumbmark;
+using uitest::AppDriver;
+
+namespace {
+
+constexpr int kFrames = 260;
+QStringList g_warnings;
+
+void keepWarnings(QtMsgType type, const QMessageLogContext& context, const QString& message) {
+    // The platform plug-in's own remarks are not about our pages.
+    if (type != QtDebugMsg && type != QtInfoMsg && !QByteArray(context.category).startsWith("qt.qpa")) {
+        g_warnings << message;
+    }
+    fprintf(stderr, "%s\n", qPrintable(message));
+}
+
+bool isInteractive(QAccessible::Role role) {
+    switch (role) {
+    case QAccessible::Button:
+    case QAccessible::RadioButton:
+    case QAccessible::CheckBox:
+    case QAccessible::Slider:
+    case QAccessible::PageTab:
+    case QAccessible::EditableText:
+        return true;
+    default:
+        return false;
+    }
+}
+
+/// A figure of hand marks in one frame, by clip pixels.
+marks::HandMarks figure(int frame) {
+    using marks::Landmark;
+    const std::pair<Landmark, base::Vec2> points[] = {
+        {Landmark::head_centre, {320, 90}},   {Landmark::lead_shoulder, {360, 130}}, {Landmark::trail_shoulder, {280, 130}},
+        {Landmark::lead_hip, {350, 220}},     {Landmark::trail_hip, {290, 220}},     {Landmark::lead_knee, {362, 270}},
+        {Landmark::trail_knee, {280, 270}},   {Landmark::lead_ankle, {370, 330}},    {Landmark::trail_ankle, {270, 330}}};
+    marks::HandMarks marks;
+    for (const auto& [landmark, at] : points) {
+        marks.push_back({frame, landmark, at, 2.0});
+    }
+    return marks;
+}
+
+struct Stored {
+    std::optional<base::Vec2> leadHip;
+    std::size_t marks = 0;
+};
+
+/// What the library on disk says about the only clip.
+Stored onDisk(const QString& home) {
+    store::LibraryOptions options;
+    options.folder = home.toStdString() + "/library";
+    auto library = store::Library::open(options);
+    session::LessonBook book(**library);
+    const auto lessons = book.lessons();
+    const auto shots = book.shots(lessons->front().id);
+    const auto clips = book.clips(shots->front().id);
+    const auto request = session::requestFor(**library, clips->front().id);
+    Stored stored;
+    stored.marks = request->handMarks.size();
+    for (const marks::HandMark& mark : request->handMarks) {
+        if (mark.landmark == marks::Landmark::lead_hip && mark.frame == 0) {
+            stored.leadHip = mark.at;
+        }
+    }
+    return stored;
+}
+
+} // namespace
+
+class AppTest : public QObject {
+    Q_OBJECT
+
+  private:
+    QTemporaryDir home_;
+    QTemporaryDir markedHome_;
+
+    /// Middle of the stage's picture point, in the window, the whole film being shown.
+    static QPoint inWindow(const AppDriver& app, base::Vec2 inClip) {
+        const QRect stage = app.rectOf(app.find("Picture of the swing"));
+        const double scale = std::min(stage.width() / 640.0, stage.height() / 360.0);
+        return {qRound(stage.x() + stage.width() / 2.0 + (inClip.x - 320) * scale),
+                qRound(stage.y() + stage.height() / 2.0 + (inClip.y - 180) * scale)};
+    }
+    static QString pointText(const AppDriver& app) {
+        for (QAccessibleInterface* thing : app.everything()) {
+            const QString name = thing->text(QAccessible::Name);
+            if (name.contains(" px, ")) {
+                return name;
+            }
+        }
+        return {};
+    }
+    static bool waitForPoint(const AppDriver& app, const std::function<bool(const QString&)>& wanted) {
+        return QTest::qWaitFor([&] { return wanted(pointText(app)); }, 5000);
+    }
+    void openMarkedSwing(AppDriver& app) {
+        QVERIFY(app.waitFor("Swing 1"));
+        QVERIFY(app.tap("Swing 1"));
+        QVERIFY(app.waitFor("Picture of the swing, Frame", 30000));
+        // Marks can be taken up when the swing has been read.
+        QVERIFY(QTest::qWaitFor([&] { return app.find("Reading the swing") == nullptr; }, 60000));
+        if (app.find("Show the whole picture") != nullptr) {
+            QVERIFY(app.tap("Show the whole picture"));
+        }
+        QTest::keyClick(app.window(), Qt::Key_Home);
+        QVERIFY(app.waitFor("Picture of the swing, Frame 1 of"));
+    }
+
+  private slots:
+    void initTestCase() {
+        QVERIFY(home_.isValid() && markedHome_.isValid());
+        QDir(home_.path()).mkdir("Videos");
+        uitest::writeNumberedClip(home_.filePath("Videos/numbers.mp4"), kFrames);
+
+        // A library with one clip and a figure of hand marks, made by the program's own import.
+        const QString film = markedHome_.filePath("marked.mp4");
+        uitest::writeNumberedClip(film, 40);
+        store::LibraryOptions options;
+        options.folder = markedHome_.path().toStdString() + "/library";
+        auto library = store::Library::open(options);
+        QVERIFY(library.ok());
+        session::LessonBook book(**library);
+        const auto player = book.addPlayer({"Marked player", marks::Hand::right, std::nullopt, ""});
+        QVERIFY(player.ok());
+        records::Lesson lesson;
+        lesson.day = "2026-11-25";
+        lesson.title = "Lesson";
+        const auto made = book.addLesson(*player, lesson);
+        QVERIFY(made.ok());
+        const auto shot = book.addShot(*made, records::Shot{});
+        QVERIFY(shot.ok());
+        session::ClipIntake intake(**library, nullptr);
+        analysis::Request request;
+        request.handMarks = figure(0);
+        const auto receipt = intake.bringIn(*shot, film.toStdString(), request, {});
+        QVERIFY2(receipt.ok(), receipt.ok() ? "" : receipt.error().sentence.c_str());
+        QVERIFY(receipt->has_value());
+    }
+
+    void init() {
+        qInstallMessageHandler(keepWarnings); // QtTest has put its own in
+        g_warnings.clear();
+    }
+    void cleanup() { QVERIFY2(g_warnings.isEmpty(), qPrintable(g_warnings.join('\n'))); }
+
+    void firstRunSaysWhatToDo() {
+        QTemporaryDir fresh;
+        AppDriver app(fresh.path(), AppDriver::screens()[0]);
+        QVERIFY(app.find("No lessons yet") != nullptr);
+        QVERIFY(app.find("Bring in a clip") != nullptr);
+    }
+
+    void aClipComesInByTouch() {
+        AppDriver app(home_.path(), AppDriver::screens()[0]);
+        QVERIFY(app.tap("Bring in a clip of") || app.tap("Bring in a clip"));
+        if (app.find("Folder Videos") == nullptr) { // the first tap met the sentence of that beginning
+            for (QAccessibleInterface* thing : app.everything()) {
+                if (thing->role() == QAccessible::Button && thing->text(QAccessible::Name) == "Bring in a clip") {
+                    thing->actionInterface()->doAction(QAccessibleActionInterface::pressAction());
+                    break;
+                }
+            }
+        }
+        QVERIFY(app.waitFor("Film numbers.mp4"));
+        QVERIFY(app.tap("Film numbers.mp4"));
+        QVERIFY(app.waitFor("View: Down-the-line"));
+        QVERIFY(app.tap("View: Down-the-line"));
+        QVERIFY(app.tap("Read the swing"));
+        QVERIFY(app.waitFor("Whose swing is it?")); // nothing was lost: the form is still there
+        for (QAccessibleInterface* thing : app.everything()) {
+            if (thing->role() == QAccessible::EditableText && thing->text(QAccessible::Name) == "Player") {
+                const QPoint at = app.rectOf(thing).center();
+                QTest::mouseClick(app.window(), Qt::LeftButton, {}, at);
+                break;
+            }
+        }
+        for (const char key : std::string("Kim")) {
+            QTest::keyClick(app.window(), key);
+        }
+        QVERIFY(app.tap("Read the swing"));
+        QVERIFY(app.waitFor("Picture of the swing, Frame", 120000));
+        QVERIFY(app.tap("Back"));
+        QVERIFY(app.waitFor("Kim"));
+        QVERIFY(app.find("Swing 1, 7-iron") != nullptr);
+    }
+
+    // 240 steps on and 240 back, by buttons and by keys: pixels on the screen, label and slider agree each time.
+    void stepsAreExact() {
+        AppDriver app(home_.path(), AppDriver::screens()[2]);
+        QVERIFY(app.tap("Swing 1"));
+        QVERIFY(app.waitFor("Picture of the swing, Frame", 60000));
+        QVERIFY(QTest::qWaitFor([&] { return app.find("Reading the swing") == nullptr; }, 120000));
+        if (app.find("Show the whole picture") != nullptr) {
+            QVERIFY(app.tap("Show the whole picture"));
+        }
+        if (app.find("Hide the marks") != nullptr) {
+            QVERIFY(app.tap("Hide the marks"));
+        }
+        QTest::keyClick(app.window(), Qt::Key_Home);
+        int wrong = 0;
+        const auto check = [&](int frame) {
+            const QString label = QString("Picture of the swing, Frame %1 of %2").arg(frame + 1).arg(kFrames);
+            if (!app.waitFor(label, 5000)) {
+                qWarning("no label %s, but %s", qPrintable(label), qPrintable(app.nameOf("Picture of the swing")));
+                ++wrong;
+                return;
+            }
+            const QRect stage = app.rectOf(app.find("Picture of the swing"));
+            const QImage shot = app.grab();
+            const int read = uitest::readNumber(shot, stage, shot.width() / double(app.window()->width()));
+            const double slider = app.find("Place in the clip")->valueInterface()->currentValue().toDouble();
+            if (read != frame || std::lround(slider) != frame) {
+                qWarning("frame %d: pixels say %d, slider says %g", frame, read, slider);
+                ++wrong;
+            }
+        };
+        check(0);
+        for (int frame = 1; frame <= 240; ++frame) {
+            if (frame % 3 == 0) {
+                QVERIFY(app.tap("One frame on"));
+            } else {
+                QTest::keyClick(app.window(), Qt::Key_Right);
+            }
+            check(frame);
+        }
+        for (int frame = 239; frame >= 0; --frame) {
+            if (frame % 3 == 0) {
+                QVERIFY(app.tap("One frame back"));
+            } else {
+                QTest::keyClick(app.window(), Qt::Key_Left);
+            }
+            check(frame);
+        }
+        QCOMPARE(wrong, 0);
+    }
+
+    void aTapNeverMovesAMark() {
+        const Stored before = onDisk(markedHome_.path());
+        {
+            AppDriver app(markedHome_.path(), AppDriver::screens()[2]);
+            openMarkedSwing(app);
+            const QPoint hip = inWindow(app, {350, 220});
+            app.drag(hip, hip);
+            QVERIFY(app.waitFor("Lead hip"));
+            QVERIFY(pointText(app).startsWith("350.0 | 220.0 px"));
+        }
+        const Stored after = onDisk(markedHome_.path());
+        QCOMPARE(after.leadHip->x, before.leadHip->x);
+        QCOMPARE(after.marks, before.marks);
+    }
+
+    void aDraggedMarkIsKeptAndUndone() {
+        const Stored before = onDisk(markedHome_.path());
+        QCOMPARE(before.leadHip->x, 350.0);
+        {
+            AppDriver app(markedHome_.path(), AppDriver::screens()[2]);
+            openMarkedSwing(app);
+            const QPoint hip = inWindow(app, {350, 220});
+            app.drag(hip, hip + QPoint(60, 0), false);
+            // Told while the finger is still down.
+            QVERIFY(waitForPoint(app, [](const QString& t) { return !t.isEmpty() && !t.startsWith("350.0"); }));
+            app.release(hip + QPoint(60, 0));
+            QVERIFY(app.waitFor("Undo"));
+            QTest::qWait(200);
+        }
+        const Stored moved = onDisk(markedHome_.path());
+        QVERIFY2(moved.leadHip->x > 360, qPrintable(QString::number(moved.leadHip->x)));
+        QVERIFY(std::abs(moved.leadHip->y - 220) < 1.5);
+        QCOMPARE(moved.marks, before.marks);
+        {
+            AppDriver app(markedHome_.path(), AppDriver::screens()[2]);
+            openMarkedSwing(app);
+            const QPoint hip = inWindow(app, *moved.leadHip);
+            app.drag(hip, hip - QPoint(80, 0));
+            QVERIFY(waitForPoint(app, [&](const QString& t) { return !t.startsWith(QString::number(moved.leadHip->x, 'f', 1)); }));
+            QVERIFY(QTest::qWaitFor([&] { return app.find("Undo") != nullptr && !app.find("Undo")->state().disabled; }, 5000));
+            QVERIFY(app.tap("Undo"));
+            QVERIFY(waitForPoint(app, [&](const QString& t) { return t.startsWith(QString::number(moved.leadHip->x, 'f', 1)); }));
+        }
+        QCOMPARE(onDisk(markedHome_.path()).leadHip->x, moved.leadHip->x);
+    }
+
+    void aSecondFingerOrEscapeGivesTheMarkBack() {
+        const Stored before = onDisk(markedHome_.path());
+        const QString place = QString::number(before.leadHip->x, 'f', 1);
+        {
+            AppDriver app(markedHome_.path(), AppDriver::screens()[1]);
+            openMarkedSwing(app);
+            QPoint hip = inWindow(app, *before.leadHip);
+            app.drag(hip, hip + QPoint(70, 10), false);
+            QVERIFY(waitForPoint(app, [&](const QString& t) { return !t.isEmpty() && !t.startsWith(place); }));
+            app.secondFinger(hip + QPoint(70, 10), hip + QPoint(-120, -40));
+            QVERIFY(waitForPoint(app, [&](const QString& t) { return t.startsWith(place); }));
+
+            hip = inWindow(app, *before.leadHip); // the mark's panel has taken room
+            app.drag(hip, hip + QPoint(-70, 0), false);
+            QVERIFY(waitForPoint(app, [&](const QString& t) { return !t.isEmpty() && !t.startsWith(place); }));
+            QTest::keyClick(app.window(), Qt::Key_Escape);
+            QVERIFY(waitForPoint(app, [&](const QString& t) { return t.startsWith(place); }));
+            app.release(hip + QPoint(-70, 0));
+            QTest::qWait(200);
+        }
+        QCOMPARE(onDisk(markedHome_.path()).leadHip->x, before.leadHip->x);
+    }
+
+    // Every page on every screen in both themes: everything that can be worked has a name and a target of 9.6 mm.
+    void tour_data() {
+        QTest::addColumn<int>("screen");
+        QTest::addColumn<bool>("dark");
+        for (int screen = 0; screen < 3; ++screen) {
+            for (const bool dark : {false, true}) {
+                QTest::addRow("%s %s", AppDriver::screens()[std::size_t(screen)].name, dark ? "dark" : "sun") << screen << dark;
+            }
+        }
+    }
+    void tour() {
+        QFETCH(int, screen);
+        QFETCH(bool, dark);
+        const AppDriver::Screen& s = AppDriver::screens()[std::size_t(screen)];
+        AppDriver app(markedHome_.path(), s);
+        if (dark != (app.find("Light colours") != nullptr)) {
+            QVERIFY(app.tap(dark ? "Dark colours" : "Light colours"));
+        }
+        const auto look = [&](const char* page) {
+            QTest::qWait(60);
+            (void)app.grab();
+            int interactive = 0;
+            for (QAccessibleInterface* thing : app.everything()) {
+                if (!isInteractive(thing->role())) {
+                    continue;
+                }
+                ++interactive;
+                const QString name = thing->text(QAccessible::Name);
+                const QSize size = thing->rect().size();
+                const auto told = QString("%1: \"%2\" %3 x %4").arg(page, name).arg(size.width()).arg(size.height());
+                QVERIFY2(!name.isEmpty(), qPrintable(told));
+                QVERIFY2(size.width() >= 9.6 * s.pixelsPerMm - 1 && size.height() >= 9.6 * s.pixelsPerMm - 1, qPrintable(told));
+            }
+            QVERIFY2(interactive >= 2, page);
+        };
+        look("lessons");
+        QVERIFY(app.tap("Bring in a clip"));
+        QVERIFY(app.waitFor("Folder Home"));
+        look("pick a film");
+        QVERIFY(app.tap("Film marked.mp4"));
+        QVERIFY(app.waitFor("View: Face-on"));
+        look("answers");
+        QTest::keyClick(app.window(), Qt::Key_Escape);
+        if (app.find("Lessons") == nullptr) {
+            QTest::keyClick(app.window(), Qt::Key_Escape);
+        }
+        openMarkedSwing(app);
+        look("swing, checks");
+        QVERIFY(app.tap("Numbers"));
+        look("swing, numbers");
+        QVERIFY(app.tap("Notes"));
+        QVERIFY(app.find("Film shows posture, not load.") != nullptr);
+        look("swing, notes");
+        const QPoint ankle = inWindow(app, {270, 330});
+        app.drag(ankle, ankle);
+        QVERIFY(app.waitFor("Trail ankle"));
+        look("swing, mark");
+        QVERIFY(app.tap("Done with this mark"));
+        QVERIFY(app.tap("Back"));
+        QVERIFY(app.waitFor("Lessons"));
+    }
+};
+
+int main(int argc, char** argv) {
+    if (qEnvironmentVariableIsEmpty("DISPLAY") && qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) {
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+    }
+    QGuiApplication application(argc, argv);
+    QAccessible::setActive(true);
+    app::prepareApplication();
+    AppTest test;
+    return QTest::qExec(&test, argc, argv);
+}
+
+#include "app_test.moc"

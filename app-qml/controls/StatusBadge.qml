@@ -18,7 +18,7 @@ Row {
         level: badge.level
         fill: Theme.statusFill(badge.level)
         ink: Theme.ink
-        sign: Theme.statusSign
+        sign: Theme.statusSign(badge.level)
     }
     Text {
         visible: badge.showWord

@@ -26,7 +26,7 @@ QtObject {
     readonly property color edge: dark ? "#8fa3ae" : "#1d2b33"
     readonly property color accent: dark ? "#ffd166" : "#00304a"
     readonly property color accentInk: dark ? "#000000" : "#ffffff"
-    readonly property color pressed: dark ? "#33444e" : "#dbe8ee"
+    readonly property color pressed: dark ? "#33444e" : "#e6f0f5"
     readonly property color danger: dark ? "#ffb4a2" : "#5c0f00"
     // Behind the picture, and the plate under words that lie on it.
     readonly property color stage: dark ? "#000000" : "#10191e"
@@ -36,13 +36,19 @@ QtObject {
     readonly property color caution: dark ? "#2b2440" : "#efe9fb"
     readonly property color cautionEdge: dark ? "#b9a6f2" : "#33186b"
 
-    // Status fills, from the Okabe-Ito set: told apart by the three dichromacies; the sign on them is always black.
-    readonly property color statusGood: "#56b4e9"
+    // Status fills from the Okabe-Ito set (vermillion darkened in the sun theme): told apart by the three
+    // dichromacies. In the sun the signs must keep 1.4 : 1 at 40,000 lx, which black on blue or vermillion does not.
+    readonly property color statusGood: dark ? "#56b4e9" : "#0072b2"
     readonly property color statusWatch: "#f0e442"
-    readonly property color statusWork: "#d55e00"
-    readonly property color statusSign: "#000000"
+    readonly property color statusWork: dark ? "#d55e00" : "#b84e00"
+    readonly property color signGood: dark ? "#000000" : "#ffffff"
+    readonly property color signWatch: "#000000"
+    readonly property color signWork: dark ? "#000000" : "#ffffff"
     function statusFill(level: int): color {
         return level === 0 ? statusGood : level === 1 ? statusWatch : level === 2 ? statusWork : card
+    }
+    function statusSign(level: int): color {
+        return level === 0 ? signGood : level === 1 ? signWatch : level === 2 ? signWork : ink
     }
 
     // -- sizes -------------------------------------------------------------------------------------------------

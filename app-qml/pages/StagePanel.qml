@@ -12,6 +12,7 @@ Rectangle {
     property bool showPlay: false
     property bool roomy: true
     readonly property alias magnified: stage.magnified
+    readonly property alias dragging: stage.dragging
     color: Theme.stage
 
     function cancelGesture(): bool { return stage.cancelGesture() }
@@ -24,6 +25,7 @@ Rectangle {
         visible: panel.swing.ready
         Accessible.role: Accessible.Graphic
         Accessible.name: qsTr("Picture of the swing, %1").arg(panel.swing.frameText)
+        Accessible.description: panel.swing.hasSelection ? panel.swing.selectedName + ": " + panel.swing.selectedText : ""
         onMarkTapped: (landmark) => panel.swing.select(landmark)
         onEmptyTapped: panel.swing.deselect()
         onMarkGrabbed: (landmark) => panel.swing.grab(landmark)

@@ -10,7 +10,22 @@ FocusScope {
     id: page
     required property SwingModel swing
     readonly property bool wide: width > height && width >= Theme.mm(120)
+    // The mark's bar comes when the finger is up: the picture must not change its size under a moving finger.
+    property bool marking: false
     signal back()
+
+    function updateMarking(): void {
+        if (!stagePanel.dragging)
+            marking = swing.hasSelection
+    }
+    Connections {
+        target: page.swing
+        function onSelectionChanged() { Qt.callLater(page.updateMarking) }
+    }
+    Connections {
+        target: stagePanel
+        function onDraggingChanged() { Qt.callLater(page.updateMarking) }
+    }
 
     function step(frames: int): void { swing.step(frames) }
 
@@ -86,7 +101,7 @@ FocusScope {
             ColumnLayout {
                 Layout.fillWidth: true
                 Layout.fillHeight: true
-                Layout.preferredHeight: page.wide ? -1 : page.height * (page.swing.hasSelection ? 0.7 : 0.62)
+                Layout.preferredHeight: page.wide ? -1 : page.height * (page.marking ? 0.7 : 0.62)
                 spacing: 0
                 StagePanel {
                     id: stagePanel
@@ -94,20 +109,20 @@ FocusScope {
                     Layout.fillHeight: true
                     swing: page.swing
                     showPlay: !page.wide
-                    roomy: page.wide || !page.swing.hasSelection
+                    roomy: page.wide || !page.marking
                 }
                 MarkBar {
                     Layout.fillWidth: true
-                    visible: page.swing.hasSelection
+                    visible: page.marking
                     swing: page.swing
                     fine: stagePanel.magnified
                 }
                 MomentStrip {
                     Layout.fillWidth: true
                     Layout.topMargin: Theme.gap
-                    visible: page.wide || !page.swing.hasSelection
+                    visible: page.wide || !page.marking
                     swing: page.swing
-                    withStills: page.wide && page.height >= Theme.mm(page.swing.hasSelection ? 200 : 135)
+                    withStills: page.wide && page.height >= Theme.mm(page.marking ? 200 : 135)
                 }
                 TransportBar {
                     Layout.fillWidth: true
@@ -120,11 +135,11 @@ FocusScope {
             FindingsPanel {
                 Layout.fillHeight: true
                 Layout.fillWidth: !page.wide
-                Layout.preferredHeight: page.wide ? -1 : page.height * (page.swing.hasSelection ? 0.22 : 0.38)
+                Layout.preferredHeight: page.wide ? -1 : page.height * (page.marking ? 0.22 : 0.38)
                 Layout.preferredWidth: page.wide ? Math.min(Theme.mm(115), Math.max(Theme.mm(70), page.width * 0.36)) : -1
                 swing: page.swing
                 edgeOnTop: !page.wide
-                listOnly: !page.wide && page.swing.hasSelection
+                listOnly: !page.wide && page.marking
             }
         }
     }

@@ -83,6 +83,8 @@ void StageItem::takeContent() {
         if (firstPicture_ && width() > 0) {
             firstPicture_ = false;
             showPlayer();
+        } else if (playerShown_ && playerBox_ != content.playerBox && gesture_ == Gesture::none) {
+            showPlayer(); // the player was found after the first pictures
         }
     }
     if (loupe_) {
@@ -99,6 +101,7 @@ void StageItem::showWhole() {
 
 void StageItem::showPlayer() {
     playerShown_ = true;
+    playerBox_ = source_ ? source_->stageContent().playerBox : QRectF();
     if (source_ && !source_->stageContent().playerBox.isEmpty()) {
         view_.showBox(source_->stageContent().playerBox);
     } else {

@@ -103,6 +103,7 @@ class StageItem : public QQuickItem {
     bool pictureDirty_ = false;
     bool playerShown_ = false;  ///< keep the player in view when the item's size changes
     bool firstPicture_ = true;
+    QRectF playerBox_;
     qint64 pictureKey_ = 0;
 
     Gesture gesture_ = Gesture::none;

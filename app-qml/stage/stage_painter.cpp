@@ -32,8 +32,7 @@ bool isShown(Landmark l, const StageContent& content, double zoom) {
     return isMainHandle(l) || zoom >= kFineHandlesFromZoom || content.selected == l;
 }
 
-/// Lead side a disc, trail side a square on its corner, middle of the body a small triangle's worth less: a ring.
-/// Filled = placed by hand.
+/// Trail side a square on its corner, all others a ring. Filled = placed by hand.
 void paintHandle(QPainter& painter, QPointF at, Landmark landmark, const marks::Mark& mark, bool selected,
                  double mm) {
     const double r = (selected ? 1.7 : isMainHandle(landmark) ? 1.05 : 0.7) * mm;
@@ -54,11 +53,9 @@ void paintHandle(QPainter& painter, QPointF at, Landmark landmark, const marks::
     } else if (isLead(landmark) || isTrail(landmark)) {
         painter.fillPath(shape, QColor(0, 0, 0, 70));
     }
-    QPen pen(colour, 0.45 * mm, Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin);
-    if (mark.origin == base::Origin::interpolated) {
-        pen.setDashPattern({1.6, 1.2});
-    }
-    painter.setPen(pen);
+    // Between evidence: a thinner ring.
+    const double width = mark.origin == base::Origin::interpolated ? 0.25 * mm : 0.45 * mm;
+    painter.setPen(QPen(colour, width, Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin));
     painter.drawPath(shape);
     if (selected) { // the exact place stays visible
         painter.setPen(Qt::NoPen);

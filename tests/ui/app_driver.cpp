@@ -3,6 +3,7 @@
 #include "app_driver.h"
 
 #include <QFile>
+#include <QQuickItem>
 #include <QQuickWindow>
 #include <QTest>
 
@@ -21,10 +22,11 @@ const std::vector<AppDriver::Screen>& AppDriver::screens() {
     return kScreens;
 }
 
-AppDriver::AppDriver(const QString& home, const Screen& screen)
+AppDriver::AppDriver(const QString& home, const Screen& screen, const QString& library, analysis::NetworkBytes network)
     : places_(platform::LinuxPlaces::Environment{{"HOME", home.toStdString()}}), finger_(QTest::createTouchDevice()) {
     app::AppOptions options;
-    options.library = home.toStdString() + "/library";
+    options.library = (library.isEmpty() ? home + "/library" : library).toStdString();
+    options.network = std::move(network);
     options.places = &places_;
     options.pixelsPerMm = screen.pixelsPerMm;
     options.width = screen.width;
@@ -83,12 +85,26 @@ bool AppDriver::waitFor(const QString& beginning, int milliseconds) const {
     return QTest::qWaitFor([&] { return find(beginning) != nullptr; }, milliseconds);
 }
 
+QAccessibleInterface* AppDriver::workable(const QString& beginning) const {
+    for (QAccessibleInterface* thing : everything()) {
+        if (isInteractive(thing->role()) && thing->text(QAccessible::Name).startsWith(beginning)) {
+            const auto* item = qobject_cast<QQuickItem*>(thing->object());
+            return item != nullptr && item->isEnabled() ? thing : nullptr;
+        }
+    }
+    return nullptr;
+}
+
+bool AppDriver::isEnabled(const QString& beginning) const {
+    return workable(beginning) != nullptr;
+}
+
 bool AppDriver::tap(const QString& beginning) {
-    QAccessibleInterface* thing = find(beginning);
-    if (thing == nullptr || thing->state().disabled) {
+    QAccessibleInterface* found = workable(beginning);
+    if (found == nullptr) {
         return false;
     }
-    const QPoint at = rectOf(thing).center();
+    const QPoint at = rectOf(found).center();
     QTest::touchEvent(window(), finger_).press(0, at, window());
     QTest::touchEvent(window(), finger_).release(0, at, window());
     QCoreApplication::processEvents();
@@ -120,6 +136,20 @@ void AppDriver::secondFinger(QPoint first, QPoint second) {
 
 QImage AppDriver::grab() const {
     return window()->grabWindow();
+}
+
+bool isInteractive(QAccessible::Role role) {
+    switch (role) {
+    case QAccessible::Button:
+    case QAccessible::RadioButton:
+    case QAccessible::CheckBox:
+    case QAccessible::Slider:
+    case QAccessible::PageTab:
+    case QAccessible::EditableText:
+        return true;
+    default:
+        return false;
+    }
 }
 
 void writeNumberedClip(const QString& path, int frames) {

@@ -24,7 +24,9 @@ class AppDriver {
     };
     static const std::vector<Screen>& screens(); ///< phone, tablet, desktop
 
-    AppDriver(const QString& home, const Screen& screen);
+    /// `library` empty: HOME/library. `network`: the pose network's bytes, or nothing.
+    AppDriver(const QString& home, const Screen& screen, const QString& library = {},
+              plumbmark::analysis::NetworkBytes network = {});
     ~AppDriver();
 
     [[nodiscard]] QQuickWindow* window() const;
@@ -33,8 +35,11 @@ class AppDriver {
     [[nodiscard]] QString nameOf(const QString& beginning) const;
     [[nodiscard]] std::vector<QAccessibleInterface*> everything() const;
     [[nodiscard]] QRect rectOf(QAccessibleInterface* thing) const; ///< in the window
+    /// What can be worked and is not greyed out (this Qt does not tell readers the latter by itself).
+    [[nodiscard]] bool isEnabled(const QString& beginning) const;
     /// Waits until a thing of that name is there.
     bool waitFor(const QString& beginning, int milliseconds = 10000) const;
+    /// Taps the middle of the first thing that can be worked and whose name begins so; false without one.
     bool tap(const QString& beginning);
     void drag(QPoint from, QPoint to, bool release = true);
     void release(QPoint at);
@@ -42,10 +47,14 @@ class AppDriver {
     [[nodiscard]] QImage grab() const;
 
   private:
+    [[nodiscard]] QAccessibleInterface* workable(const QString& beginning) const;
     plumbmark::platform::LinuxPlaces places_;
     std::unique_ptr<plumbmark::app::RunningApp> app_;
     QPointingDevice* finger_;
 };
+
+/// Buttons, choices, sliders, tabs and fields.
+[[nodiscard]] bool isInteractive(QAccessible::Role role);
 
 /// A clip of 640 x 360 whose every frame carries its number as black and white blocks along the upper edge.
 void writeNumberedClip(const QString& path, int frames);

@@ -3,9 +3,11 @@
 //
 // Colours, sizes and the geometry of the stage.
 #include <QGuiApplication>
+#include <QQmlComponent>
 #include <QQmlEngine>
 #include <QTest>
 #include <cmath>
+#include <memory>
 
 #include "controls/contrast.h"
 #include "stage/stage_painter.h"
@@ -20,7 +22,11 @@ class LookTest : public QObject {
   private slots:
     void initTestCase() {
         engine_.addImportPath(QStringLiteral("qrc:/qt/qml"));
-        theme_ = engine_.singletonInstance<QObject*>(qmlTypeId("Plumbmark.Controls", 1, 0, "Theme"));
+        QQmlComponent user(&engine_);
+        user.setData("import QtQuick\nimport Plumbmark.Controls\nQtObject { property QtObject theme: Theme }", {});
+        user_.reset(user.create());
+        QVERIFY2(user_ != nullptr, qPrintable(user.errorString()));
+        theme_ = user_->property("theme").value<QObject*>();
         QVERIFY(theme_ != nullptr);
     }
 
@@ -79,7 +85,7 @@ class LookTest : public QObject {
         }
         const std::pair<const char*, const char*> signs[] = {
             {"edge", "paper"}, {"edge", "card"}, {"accent", "paper"}, {"cautionEdge", "caution"},
-            {"statusSign", "statusGood"}, {"statusSign", "statusWatch"}, {"statusSign", "statusWork"}};
+            {"signGood", "statusGood"}, {"signWatch", "statusWatch"}, {"signWork", "statusWork"}};
         for (const auto& [sign, ground] : signs) {
             const double ratio = contrastRatio(c(sign), c(ground));
             QVERIFY2(ratio >= 4.5, qPrintable(QString("%1 on %2: %3").arg(sign, ground).arg(ratio)));
@@ -145,6 +151,7 @@ class LookTest : public QObject {
 
   private:
     QQmlEngine engine_;
+    std::unique_ptr<QObject> user_;
     QObject* theme_ = nullptr;
 };
 

@@ -1,0 +1,124 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+//
+// Pictures of every page at the three sizes, from a library made by the program's own import.
+#include <QDir>
+#include <QGuiApplication>
+#include <QQuickWindow>
+#include <QTest>
+#include <cstdio>
+
+#include "app_driver.h"
+#include "cli/desktop_files.h"
+
+using uitest::AppDriver;
+
+namespace {
+
+bool save(const AppDriver& app, const QString& path) {
+    QTest::qWait(350);
+    if (!app.grab().save(path)) {
+        fprintf(stderr, "%s cannot be written; choose another folder.\n", qPrintable(path));
+        return false;
+    }
+    printf("%s\n", qPrintable(path));
+    fflush(stdout);
+    return true;
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+    if (argc != 3) {
+        fprintf(stderr, "ui_screens LIBRARY FOLDER: the library needs one lesson with a swing whose film is there.\n");
+        return 2;
+    }
+    if (qEnvironmentVariableIsEmpty("DISPLAY") && qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) {
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+    }
+    QGuiApplication application(argc, argv);
+    QAccessible::setActive(true);
+    plumbmark::app::prepareApplication();
+    const QString library = QString::fromLocal8Bit(argv[1]);
+    const QDir folder(QString::fromLocal8Bit(argv[2]));
+    QDir().mkpath(folder.path());
+    auto network = plumbmark::cli::readNetwork();
+    if (!network.ok()) {
+        fprintf(stderr, "%s\n", network.error().sentence.c_str());
+        return 2;
+    }
+
+    for (const AppDriver::Screen& screen : AppDriver::screens()) {
+        for (const bool dark : {false, true}) {
+            if (dark && QByteArray(screen.name) != "tablet") {
+                continue; // one size shows the dark theme
+            }
+            const auto name = [&](const char* page) {
+                return folder.filePath(QString("%1-%2%3.png").arg(screen.name, page, dark ? "-dark" : ""));
+            };
+            QTemporaryDir home; // settings and films of nobody
+            QDir(home.path()).mkdir("Videos");
+            for (const char* film : {"Videos/alex-face-on.mp4", "Videos/alex-down-the-line.mp4"}) {
+                uitest::writeNumberedClip(home.filePath(film), 8);
+            }
+            if (!dark) {
+                AppDriver empty(home.path(), screen, home.filePath("empty"), *network);
+                if (!save(empty, name("empty"))) {
+                    return 1;
+                }
+            }
+            AppDriver app(home.path(), screen, library, *network);
+            const auto must = [](bool there, const char* what) {
+                if (!there) {
+                    fprintf(stderr, "not found: %s\n", what);
+                    exit(1);
+                }
+            };
+            if (dark) {
+                must(app.tap("Dark colours"), "dark theme");
+            }
+            must(app.waitFor("Swing 1"), "a swing in the library");
+            must(save(app, name("lessons")), "lessons");
+            must(app.tap("Bring in a clip"), "bring in");
+            must(app.waitFor("Film alex"), "films");
+            must(save(app, name("films")), "films");
+            must(app.tap("Film alex"), "film");
+            must(save(app, name("answers")), "answers");
+            QTest::keyClick(app.window(), Qt::Key_Escape);
+            if (app.find("Swing 1") == nullptr) {
+                QTest::keyClick(app.window(), Qt::Key_Escape);
+            }
+            must(app.tap("Swing 1"), "swing");
+            must(app.waitFor("Picture of the swing, Frame", 60000), "picture");
+            must(QTest::qWaitFor([&] { return app.find("Reading the swing") == nullptr; }, 600000), "reading");
+            QTest::qWait(2500); // stills
+            must(save(app, name("swing")), "swing");
+            if (app.tap("Impact")) {
+                must(save(app, name("impact")), "impact");
+            }
+            if (app.tap("Numbers")) {
+                must(save(app, name("numbers")), "numbers");
+            }
+            if (app.tap("Notes")) {
+                must(save(app, name("notes")), "notes");
+            }
+            app.tap("Checks");
+            // A mark in hand: the knees stand free of everything else.
+            if (app.tap("Address")) {
+                QTest::qWait(400);
+                const QRect stage = app.rectOf(app.find("Picture of the swing"));
+                for (double y = 0.62; y < 0.9 && app.find("Done with this mark") == nullptr; y += 0.02) {
+                    for (double x = 0.3; x < 0.7 && app.find("Done with this mark") == nullptr; x += 0.03) {
+                        const QPoint at(qRound(stage.x() + x * stage.width()), qRound(stage.y() + y * stage.height()));
+                        app.drag(at, at);
+                    }
+                }
+                if (app.find("Done with this mark") != nullptr) {
+                    must(save(app, name("mark")), "mark");
+                    QTest::keyClick(app.window(), Qt::Key_Escape);
+                }
+            }
+        }
+    }
+    return 0;
+}

@@ -104,7 +104,14 @@ bool AppDriver::tap(const QString& beginning) {
     if (found == nullptr) {
         return false;
     }
-    const QPoint at = rectOf(found).center();
+    // A person taps what has come to rest: pages lay themselves out in the frame after they appear.
+    QRect rest = rectOf(found);
+    (void)QTest::qWaitFor([&] {
+        QTest::qWait(20);
+        const QRect now = rectOf(found);
+        return std::exchange(rest, now) == now;
+    }, 2000);
+    const QPoint at = rest.center();
     QTest::touchEvent(window(), finger_).press(0, at, window());
     QTest::touchEvent(window(), finger_).release(0, at, window());
     QCoreApplication::processEvents();

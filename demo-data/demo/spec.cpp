@@ -194,9 +194,9 @@ Spec draw(const CaseOptions& options, int attempt) {
         p.tiltTop = 14;
         p.pelvisShiftImpact = 0.025;
     } else if (n == "hip-pushed") {
-        p.pelvisShiftImpact = 0.098;
-        p.tiltImpact = 21;
-        p.pelvisTurnImpact = 22;
+        p.pelvisShiftImpact = 0.140;
+        p.tiltImpact = 30;
+        p.pelvisTurnImpact = 20;
         p.chestTurnImpact = 12;
     } else if (n == "stalled-pelvis") {
         p.pelvisTurnImpact = 7;
@@ -206,7 +206,7 @@ Spec draw(const CaseOptions& options, int attempt) {
     } else if (n == "early-set") {
         p.setEarly = 30;
         p.setAtLevel = 88;
-        p.keptSet = -26;
+        p.keptSet = -10;
     } else if (n == "lost-bend") {
         p.addressBend += 2;
         p.bendTop += 2;

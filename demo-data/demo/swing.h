@@ -73,7 +73,7 @@ struct SwingParams {
     double pelvisTurnImpact = 40, chestTurnImpact = 22;
     double tiltImpact = 15, bendImpact = 33, pelvisShiftImpact = 0.045;
     double leanImpact = 7;
-    double keptSet = 0;        ///< + holds the wrist set longer (later release)
+    double keptSet = 22;       ///< + holds the wrist set longer (later release)
     double handsOut = 0;       ///< statures outward in the first half of the downswing
     double pelvisInImpact = 0; ///< statures toward the ball (hips move in, bend is lost)
     double riseImpact = 0;     ///< statures: standing up through the ball

@@ -53,7 +53,8 @@ base::Result<std::unique_ptr<RunningApp>> RunningApp::start(const AppOptions& op
     parts.engine->setInitialProperties(properties);
     parts.engine->load(QUrl(QStringLiteral("qrc:/qt/qml/Plumbmark/Pages/Main.qml")));
     if (parts.engine->rootObjects().isEmpty()) {
-        return base::failure("app.pages", "The app's pages could not be made; the lines above say why. Please report them.");
+        return base::failure(
+            "app.pages", "The app's pages could not be made; the lines above say why. Please report them.");
     }
     parts.window = qobject_cast<QQuickWindow*>(parts.engine->rootObjects().constFirst());
     return app;

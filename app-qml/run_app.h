@@ -20,11 +20,11 @@ namespace plumbmark::app {
 
 struct AppOptions {
     std::filesystem::path library;
-    analysis::NetworkBytes network;      ///< nothing: by hand marks and tracking only
+    analysis::NetworkBytes network; ///< nothing: by hand marks and tracking only
     const ports::Places* places = nullptr;
-    bridge::DemoFilm demo;               ///< empty: no demo in this build
-    double pixelsPerMm = 0.0;            ///< 0: ask the screen
-    int width = 0, height = 0;           ///< window's first size, logical px; 0: the app's own
+    bridge::DemoFilm demo;     ///< empty: no demo in this build
+    double pixelsPerMm = 0.0;  ///< 0: ask the screen
+    int width = 0, height = 0; ///< window's first size, logical px; 0: the app's own
 };
 
 /// The app put together and on the screen; lives until it is destroyed. Needs a QGuiApplication.

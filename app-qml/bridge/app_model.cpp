@@ -10,7 +10,8 @@ AppModel::AppModel(const Parts& parts, QObject* parent)
     : QObject(parent), library_(&parts.library), network_(parts.network), book_(parts.library) {
     settings_ = std::make_unique<SettingsModel>(QString::fromStdString(parts.places.settingsFile().string()));
     lessons_ = std::make_unique<LessonsModel>(book_);
-    bringIn_ = std::make_unique<BringInModel>(*library_, book_, network_, parts.places, *settings_, parts.demo);
+    bringIn_ =
+        std::make_unique<BringInModel>(*library_, book_, network_, parts.places, *settings_, parts.demo);
     for (QObject* model : {static_cast<QObject*>(settings_.get()), static_cast<QObject*>(lessons_.get()),
                            static_cast<QObject*>(bringIn_.get())}) {
         QQmlEngine::setObjectOwnership(model, QQmlEngine::CppOwnership);
@@ -20,10 +21,11 @@ AppModel::AppModel(const Parts& parts, QObject* parent)
         notice_ = tr("The pose network is not on this device: body marks must be placed by hand.");
     }
     lessons_->load();
-    connect(bringIn_.get(), &BringInModel::broughtIn, this, [this](const QString& clip, const QString& player) {
-        lessons_->load();
-        openSwing(clip, player);
-    });
+    connect(bringIn_.get(), &BringInModel::broughtIn, this,
+            [this](const QString& clip, const QString& player) {
+                lessons_->load();
+                openSwing(clip, player);
+            });
 }
 
 AppModel::~AppModel() = default;

@@ -2,12 +2,12 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "bridge/bring_in_model.h"
 
+#include <QDate>
 #include <QDir>
 #include <QFileInfo>
 #include <QLocale>
 #include <QPointer>
 #include <QUrl>
-#include <QDate>
 
 #include "bridge/phrases.h"
 
@@ -40,7 +40,8 @@ std::string plain(const QString& text) {
 } // namespace
 
 BringInModel::BringInModel(store::Library& library, session::LessonBook& book, analysis::NetworkBytes network,
-                           const ports::Places& places, SettingsModel& settings, DemoFilm demo, QObject* parent)
+                           const ports::Places& places, SettingsModel& settings, DemoFilm demo,
+                           QObject* parent)
     : QObject(parent), library_(&library), book_(&book), network_(std::move(network)), placesPort_(&places),
       settings_(&settings), demo_(std::move(demo)) {
     player_ = settings.lastAnswer("player", QString());
@@ -69,8 +70,9 @@ QVariantList BringInModel::places() const {
     for (const ports::Places::Place& place : placesPort_->filmPlaces()) {
         const QString path = QString::fromStdString(place.folder.string());
         const bool card = place.kind == ports::Places::Kind::removable;
-        list.append(QVariantMap{{QStringLiteral("path"), path},
-                                {QStringLiteral("name"), card ? QFileInfo(path).fileName() : placeLabel(place.kind)}});
+        list.append(QVariantMap{
+            {QStringLiteral("path"), path},
+            {QStringLiteral("name"), card ? QFileInfo(path).fileName() : placeLabel(place.kind)}});
     }
     return list;
 }
@@ -99,8 +101,8 @@ void BringInModel::goUp() {
 void BringInModel::readFolder() {
     entries_.clear();
     const QDir dir(folder_);
-    for (const QFileInfo& info :
-         dir.entryInfoList(QDir::Dirs | QDir::NoDotAndDotDot | QDir::Readable, QDir::Name | QDir::IgnoreCase)) {
+    for (const QFileInfo& info : dir.entryInfoList(QDir::Dirs | QDir::NoDotAndDotDot | QDir::Readable,
+                                                   QDir::Name | QDir::IgnoreCase)) {
         entries_.append(QVariantMap{{QStringLiteral("name"), info.fileName()},
                                     {QStringLiteral("path"), info.filePath()},
                                     {QStringLiteral("isFolder"), true},
@@ -111,8 +113,9 @@ void BringInModel::readFolder() {
             {QStringLiteral("name"), info.fileName()},
             {QStringLiteral("path"), info.filePath()},
             {QStringLiteral("isFolder"), false},
-            {QStringLiteral("detail"), QLocale().toString(info.lastModified(), QLocale::ShortFormat) +
-                                           QStringLiteral(" \u00b7 ") + QLocale().formattedDataSize(info.size(), 1, QLocale::DataSizeSIFormat)}});
+            {QStringLiteral("detail"),
+             QLocale().toString(info.lastModified(), QLocale::ShortFormat) + QStringLiteral(" \u00b7 ") +
+                 QLocale().formattedDataSize(info.size(), 1, QLocale::DataSizeSIFormat)}});
     }
     emit folderChanged();
 }
@@ -160,13 +163,15 @@ QVariantList BringInModel::viewChoices() const {
 }
 
 QVariantList BringInModel::handChoices() const {
-    return {choice(marks::handName(marks::Hand::right), tr("Right")), choice(marks::handName(marks::Hand::left), tr("Left"))};
+    return {choice(marks::handName(marks::Hand::right), tr("Right")),
+            choice(marks::handName(marks::Hand::left), tr("Left"))};
 }
 
 QVariantList BringInModel::shotChoices() const {
     QVariantList list;
-    for (const auto kind : {marks::ShotKind::full, marks::ShotKind::half, marks::ShotKind::pitch, marks::ShotKind::chip,
-                            marks::ShotKind::bunker, marks::ShotKind::putt, marks::ShotKind::practice}) {
+    for (const auto kind :
+         {marks::ShotKind::full, marks::ShotKind::half, marks::ShotKind::pitch, marks::ShotKind::chip,
+          marks::ShotKind::bunker, marks::ShotKind::putt, marks::ShotKind::practice}) {
         list.append(choice(marks::shotKindName(kind), shotLabel(kind)));
     }
     return list;
@@ -201,8 +206,10 @@ QVariantList BringInModel::clubNumberChoices() const {
 }
 
 QVariantList BringInModel::captureRateChoices() const {
-    return {choice(QStringLiteral("told"), tr("as the clip says")), choice(QStringLiteral("60"), QLocale().toString(60)),
-            choice(QStringLiteral("120"), QLocale().toString(120)), choice(QStringLiteral("240"), QLocale().toString(240))};
+    return {choice(QStringLiteral("told"), tr("as the clip says")),
+            choice(QStringLiteral("60"), QLocale().toString(60)),
+            choice(QStringLiteral("120"), QLocale().toString(120)),
+            choice(QStringLiteral("240"), QLocale().toString(240))};
 }
 
 QVariantList BringInModel::mirroredChoices() const {
@@ -225,13 +232,15 @@ void BringInModel::start() {
     context.view = marks::viewFromName(plain(view_)).value_or(marks::View::faceOn);
     context.hand = marks::handFromName(plain(hand_)).value_or(marks::Hand::right);
     context.shot = marks::shotKindFromName(plain(shot_)).value_or(marks::ShotKind::full);
-    context.club = marks::clubFromName(plain(clubNumber_.isEmpty() ? club_ : club_ + QLatin1Char('-') + clubNumber_));
+    context.club =
+        marks::clubFromName(plain(clubNumber_.isEmpty() ? club_ : club_ + QLatin1Char('-') + clubNumber_));
     context.mirrored = mirrored_ == u"yes";
     if (const QString text = stature_.trimmed(); !text.isEmpty()) {
         bool ok = false;
         const double centimetres = QLocale().toDouble(text, &ok);
         if (!ok || centimetres < 50 || centimetres > 250) {
-            setProblem(tr("The height must be a number of centimetres from 50 to 250, such as 178; or leave it empty."));
+            setProblem(tr("The height must be a number of centimetres from 50 to 250, such as 178; or leave "
+                          "it empty."));
             return;
         }
         context.statureMetres = centimetres / 100;
@@ -325,7 +334,9 @@ BringInModel::Done BringInModel::work(const Job& job) {
     std::optional<base::Id> madePlayer, madeLesson, madeShot;
     const auto takeBack = [&](const QString& problem) {
         done.problem = problem;
-        const std::optional<base::Id> outermost = madePlayer ? madePlayer : madeLesson ? madeLesson : madeShot;
+        const std::optional<base::Id> outermost = madePlayer   ? madePlayer
+                                                  : madeLesson ? madeLesson
+                                                               : madeShot;
         if (outermost) {
             if (auto erased = book_->erase(*outermost); !erased.ok() && done.problem.isEmpty()) {
                 done.problem = QString::fromStdString(erased.error().sentence);

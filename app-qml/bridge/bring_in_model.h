@@ -19,8 +19,8 @@
 namespace plumbmark::bridge {
 
 /// Makes a demo film in a folder that exists; nothing when cancelled.
-using DemoFilm = std::function<base::Result<std::optional<std::filesystem::path>>(const std::filesystem::path& folder,
-                                                                                  const base::Progress& progress)>;
+using DemoFilm = std::function<base::Result<std::optional<std::filesystem::path>>(
+    const std::filesystem::path& folder, const base::Progress& progress)>;
 
 /// Brings a clip in: which file, what the coach knows about it, then the work with progress and cancel.
 class BringInModel : public QObject {
@@ -58,7 +58,8 @@ class BringInModel : public QObject {
 
   public:
     BringInModel(store::Library& library, session::LessonBook& book, analysis::NetworkBytes network,
-                 const ports::Places& places, SettingsModel& settings, DemoFilm demo, QObject* parent = nullptr);
+                 const ports::Places& places, SettingsModel& settings, DemoFilm demo,
+                 QObject* parent = nullptr);
     ~BringInModel() override;
 
     [[nodiscard]] QVariantList places() const;
@@ -94,7 +95,9 @@ class BringInModel : public QObject {
     Q_INVOKABLE void cancel();
 
     /// The analysis made by the last work, once.
-    [[nodiscard]] std::optional<analysis::Analysed> takeAnalysed() { return std::exchange(analysed_, std::nullopt); }
+    [[nodiscard]] std::optional<analysis::Analysed> takeAnalysed() {
+        return std::exchange(analysed_, std::nullopt);
+    }
 
   signals:
     void folderChanged();

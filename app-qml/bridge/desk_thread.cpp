@@ -4,9 +4,11 @@
 
 namespace plumbmark::bridge {
 
-DeskThread::DeskThread(store::Library& library, analysis::NetworkBytes network, QObject* parent) : QObject(parent) {
+DeskThread::DeskThread(store::Library& library, analysis::NetworkBytes network, QObject* parent)
+    : QObject(parent) {
     qRegisterMetaType<std::shared_ptr<const DeskState>>();
-    thread_ = std::thread([this, &library, network = std::move(network)]() mutable { run(library, std::move(network)); });
+    thread_ = std::thread(
+        [this, &library, network = std::move(network)]() mutable { run(library, std::move(network)); });
 }
 
 DeskThread::~DeskThread() {
@@ -22,10 +24,11 @@ DeskThread::~DeskThread() {
 void DeskThread::post(Command command) {
     const std::lock_guard lock(mutex_);
     if (moveTo_) { // keeps its place in the order
-        commands_.push_back([to = *std::exchange(moveTo_, std::nullopt)](session::SwingDesk& desk) -> base::Result<bool> {
-            desk.moveDrag(to);
-            return false;
-        });
+        commands_.push_back(
+            [to = *std::exchange(moveTo_, std::nullopt)](session::SwingDesk& desk) -> base::Result<bool> {
+                desk.moveDrag(to);
+                return false;
+            });
     }
     commands_.push_back(std::move(command));
     wake_.notify_one();
@@ -126,7 +129,8 @@ void DeskThread::run(store::Library& library, analysis::NetworkBytes network) {
             command = std::move(commands_.front());
             commands_.pop_front();
         } else {
-            command = [to = *std::exchange(moveTo_, std::nullopt)](session::SwingDesk& d) -> base::Result<bool> {
+            command =
+                [to = *std::exchange(moveTo_, std::nullopt)](session::SwingDesk& d) -> base::Result<bool> {
                 d.moveDrag(to);
                 return false;
             };

@@ -28,8 +28,8 @@ struct DeskState {
     QString error;      ///< plain sentence where the command failed
 };
 
-/// A swing desk living on its own thread, so that no finger waits for arithmetic or for the disk. Commands are done
-/// in order; of several drag moves waiting only the newest is done.
+/// A swing desk living on its own thread, so that no finger waits for arithmetic or for the disk. Commands
+/// are done in order; of several drag moves waiting only the newest is done.
 class DeskThread : public QObject {
     Q_OBJECT
 

@@ -17,8 +17,9 @@
 
 namespace plumbmark::bridge {
 
-/// Reads pictures of one film on its own thread. Requests for the stage are a mailbox of one: a newer request takes
-/// the place of one not yet begun, so that a fast finger never queues work. Stills are read when the stage is quiet.
+/// Reads pictures of one film on its own thread. Requests for the stage are a mailbox of one: a newer request
+/// takes the place of one not yet begun, so that a fast finger never queues work. Stills are read when the
+/// stage is quiet.
 class FilmReader : public QObject {
     Q_OBJECT
 

@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "bridge/findings_models.h"
 
-#include <algorithm>
 #include <QLocale>
+#include <algorithm>
 #include <cmath>
 
 #include "bridge/phrases.h"
@@ -18,7 +18,9 @@ int levelOf(coaching::State state) {
 
 int frameOf(const analysis::Outcome& outcome, std::optional<marks::MomentId> moment) {
     const marks::Moment* found = moment ? marks::find(outcome.moments, *moment) : nullptr;
-    return found == nullptr || outcome.track.empty() ? -1 : static_cast<int>(marks::frameAt(outcome.track, found->time));
+    return found == nullptr || outcome.track.empty()
+               ? -1
+               : static_cast<int>(marks::frameAt(outcome.track, found->time));
 }
 
 QString momentText(std::optional<marks::MomentId> moment) {
@@ -36,9 +38,9 @@ int ChecksModel::rowCount(const QModelIndex& parent) const {
 }
 
 QHash<int, QByteArray> ChecksModel::roleNames() const {
-    return {{LabelRole, "label"}, {MomentRole, "moment"}, {LevelRole, "level"}, {WordRole, "word"},
-            {ShareRole, "share"}, {ValueRole, "value"}, {SigmaRole, "sigma"}, {UnitRole, "unit"},
-            {RangeRole, "range"}, {SourceRole, "source"}, {HelpRole, "help"}, {FrameRole, "frame"},
+    return {{LabelRole, "label"},  {MomentRole, "moment"}, {LevelRole, "level"}, {WordRole, "word"},
+            {ShareRole, "share"},  {ValueRole, "value"},   {SigmaRole, "sigma"}, {UnitRole, "unit"},
+            {RangeRole, "range"},  {SourceRole, "source"}, {HelpRole, "help"},   {FrameRole, "frame"},
             {SpokenRole, "spoken"}};
 }
 
@@ -50,29 +52,44 @@ QVariant ChecksModel::data(const QModelIndex& index, int role) const {
     const coaching::CheckpointResult& r = row.result;
     const int level = levelOf(r.state);
     switch (role) {
-    case LabelRole: return QString::fromStdString(r.label);
-    case MomentRole: return momentText(r.moment);
-    case LevelRole: return level;
-    case WordRole: return stateWord(level);
+    case LabelRole:
+        return QString::fromStdString(r.label);
+    case MomentRole:
+        return momentText(r.moment);
+    case LevelRole:
+        return level;
+    case WordRole:
+        return stateWord(level);
     case ShareRole:
         return level == 3 ? QString()
-                          : QLocale().toString(std::lround(100 * (level == 0 ? r.good : level == 1 ? r.watch : r.work))) +
+                          : QLocale().toString(std::lround(100 * (level == 0   ? r.good
+                                                                  : level == 1 ? r.watch
+                                                                               : r.work))) +
                                 QStringLiteral("\u00a0%");
-    case ValueRole: return r.value ? numberText(*r.value, stature_).value : QString();
-    case SigmaRole: return r.value ? numberText(*r.value, stature_).sigma : QString();
-    case UnitRole: return r.value ? numberText(*r.value, stature_).unit : QString();
-    case RangeRole: return r.value ? rangeText(r.goodLow, r.goodHigh, r.value->unit, stature_) : QString();
-    case SourceRole: return QString::fromStdString(r.rangeSource);
-    case HelpRole: return QString::fromStdString(r.help);
-    case FrameRole: return row.frame;
+    case ValueRole:
+        return r.value ? numberText(*r.value, stature_).value : QString();
+    case SigmaRole:
+        return r.value ? numberText(*r.value, stature_).sigma : QString();
+    case UnitRole:
+        return r.value ? numberText(*r.value, stature_).unit : QString();
+    case RangeRole:
+        return r.value ? rangeText(r.goodLow, r.goodHigh, r.value->unit, stature_) : QString();
+    case SourceRole:
+        return QString::fromStdString(r.rangeSource);
+    case HelpRole:
+        return QString::fromStdString(r.help);
+    case FrameRole:
+        return row.frame;
     case SpokenRole: {
-        QString text = named(QString::fromStdString(r.label), r.moment) + QStringLiteral(": ") + stateWord(level);
+        QString text =
+            named(QString::fromStdString(r.label), r.moment) + QStringLiteral(": ") + stateWord(level);
         if (r.value) {
             text += QStringLiteral(", ") + numberText(*r.value, stature_).whole();
         }
         return text;
     }
-    default: return {};
+    default:
+        return {};
     }
 }
 
@@ -94,7 +111,8 @@ void ChecksModel::show(const analysis::Outcome& outcome, bool mayReorder) {
     if (!reset) { // keep each row in its place
         std::vector<Row> inPlace;
         for (const Row& old : rows_) {
-            const auto it = std::find_if(rows.begin(), rows.end(), [&](const Row& r) { return same(r, old); });
+            const auto it =
+                std::find_if(rows.begin(), rows.end(), [&](const Row& r) { return same(r, old); });
             if (it == rows.end()) {
                 reset = true;
                 break;
@@ -106,7 +124,8 @@ void ChecksModel::show(const analysis::Outcome& outcome, bool mayReorder) {
             for (std::size_t i = 0; i < inPlace.size() && moved < 0; ++i) {
                 const auto& was = rows_[i].result.value;
                 const auto& is = inPlace[i].result.value;
-                if (was.has_value() != is.has_value() || (was && std::abs(was->value - is->value) > 0.05 * is->sigma)) {
+                if (was.has_value() != is.has_value() ||
+                    (was && std::abs(was->value - is->value) > 0.05 * is->sigma)) {
                     moved = static_cast<int>(i);
                 }
             }
@@ -124,7 +143,8 @@ void ChecksModel::show(const analysis::Outcome& outcome, bool mayReorder) {
         std::stable_sort(rows.begin(), rows.end(), [](const Row& a, const Row& b) {
             return levelOf(a.result.state) < levelOf(b.result.state);
         });
-        const bool sameOrder = rows.size() == rows_.size() && std::equal(rows.begin(), rows.end(), rows_.begin(), same);
+        const bool sameOrder =
+            rows.size() == rows_.size() && std::equal(rows.begin(), rows.end(), rows_.begin(), same);
         if (sameOrder) { // no reset, no jump of the list
             rows_ = std::move(rows);
             if (!rows_.empty()) {
@@ -145,8 +165,8 @@ int NumbersModel::rowCount(const QModelIndex& parent) const {
 }
 
 QHash<int, QByteArray> NumbersModel::roleNames() const {
-    return {{LabelRole, "label"}, {MomentRole, "moment"}, {ToldRole, "told"}, {ValueRole, "value"},
-            {SigmaRole, "sigma"}, {UnitRole, "unit"}, {ReasonRole, "reason"}, {OriginRole, "origin"},
+    return {{LabelRole, "label"}, {MomentRole, "moment"}, {ToldRole, "told"},     {ValueRole, "value"},
+            {SigmaRole, "sigma"}, {UnitRole, "unit"},     {ReasonRole, "reason"}, {OriginRole, "origin"},
             {FrameRole, "frame"}, {SpokenRole, "spoken"}};
 }
 
@@ -157,20 +177,30 @@ QVariant NumbersModel::data(const QModelIndex& index, int role) const {
     const Row& row = rows_[static_cast<std::size_t>(index.row())];
     const measure::Measurement& m = row.measurement;
     switch (role) {
-    case LabelRole: return measurementLabel(m.id);
-    case MomentRole: return momentText(m.moment);
-    case ToldRole: return m.value.has_value();
-    case ValueRole: return m.value ? numberText(*m.value, stature_).value : QString();
-    case SigmaRole: return m.value ? numberText(*m.value, stature_).sigma : QString();
-    case UnitRole: return m.value ? numberText(*m.value, stature_).unit : QString();
-    case ReasonRole: return QString::fromStdString(m.reason);
-    case OriginRole: return m.value ? originLabel(m.value->origin) : QString();
-    case FrameRole: return row.frame;
+    case LabelRole:
+        return measurementLabel(m.id);
+    case MomentRole:
+        return momentText(m.moment);
+    case ToldRole:
+        return m.value.has_value();
+    case ValueRole:
+        return m.value ? numberText(*m.value, stature_).value : QString();
+    case SigmaRole:
+        return m.value ? numberText(*m.value, stature_).sigma : QString();
+    case UnitRole:
+        return m.value ? numberText(*m.value, stature_).unit : QString();
+    case ReasonRole:
+        return QString::fromStdString(m.reason);
+    case OriginRole:
+        return m.value ? originLabel(m.value->origin) : QString();
+    case FrameRole:
+        return row.frame;
     case SpokenRole: {
         const QString name = named(measurementLabel(m.id), m.moment) + QStringLiteral(": ");
         return name + (m.value ? numberText(*m.value, stature_).whole() : QString::fromStdString(m.reason));
     }
-    default: return {};
+    default:
+        return {};
     }
 }
 
@@ -180,10 +210,11 @@ void NumbersModel::show(const analysis::Outcome& outcome) {
         rows.push_back({measurement, frameOf(outcome, measurement.moment)});
     }
     stature_ = outcome.context.statureMetres;
-    const bool same = rows.size() == rows_.size() &&
-                      std::equal(rows.begin(), rows.end(), rows_.begin(), [](const Row& a, const Row& b) {
-                          return a.measurement.id == b.measurement.id && a.measurement.moment == b.measurement.moment;
-                      });
+    const bool same =
+        rows.size() == rows_.size() &&
+        std::equal(rows.begin(), rows.end(), rows_.begin(), [](const Row& a, const Row& b) {
+            return a.measurement.id == b.measurement.id && a.measurement.moment == b.measurement.moment;
+        });
     if (same) {
         rows_ = std::move(rows);
         if (!rows_.empty()) {

@@ -12,8 +12,8 @@
 
 namespace plumbmark::bridge {
 
-/// Checkpoints with their lights. The order (good first) is set when a swing opens and after each finished gesture,
-/// never while a finger moves.
+/// Checkpoints with their lights. The order (good first) is set when a swing opens and after each finished
+/// gesture, never while a finger moves.
 class ChecksModel : public QAbstractListModel {
     Q_OBJECT
     QML_ELEMENT
@@ -26,8 +26,19 @@ class ChecksModel : public QAbstractListModel {
 
   public:
     enum Role {
-        LabelRole = Qt::UserRole + 1, MomentRole, LevelRole, WordRole, ShareRole, ValueRole, SigmaRole, UnitRole,
-        RangeRole, SourceRole, HelpRole, FrameRole, SpokenRole
+        LabelRole = Qt::UserRole + 1,
+        MomentRole,
+        LevelRole,
+        WordRole,
+        ShareRole,
+        ValueRole,
+        SigmaRole,
+        UnitRole,
+        RangeRole,
+        SourceRole,
+        HelpRole,
+        FrameRole,
+        SpokenRole
     };
     using QAbstractListModel::QAbstractListModel;
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
@@ -66,8 +77,16 @@ class NumbersModel : public QAbstractListModel {
 
   public:
     enum Role {
-        LabelRole = Qt::UserRole + 1, MomentRole, ToldRole, ValueRole, SigmaRole, UnitRole, ReasonRole, OriginRole,
-        FrameRole, SpokenRole
+        LabelRole = Qt::UserRole + 1,
+        MomentRole,
+        ToldRole,
+        ValueRole,
+        SigmaRole,
+        UnitRole,
+        ReasonRole,
+        OriginRole,
+        FrameRole,
+        SpokenRole
     };
     using QAbstractListModel::QAbstractListModel;
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;

@@ -20,9 +20,12 @@ QVariant LessonsModel::data(const QModelIndex& index, int role) const {
     }
     const store::LessonRow& row = rows_[static_cast<std::size_t>(index.row())];
     switch (role) {
-    case PlayerRole: return QString::fromStdString(row.playerName);
-    case DayRole: return dayText(row.day);
-    case TitleRole: return QString::fromStdString(row.title);
+    case PlayerRole:
+        return QString::fromStdString(row.playerName);
+    case DayRole:
+        return dayText(row.day);
+    case TitleRole:
+        return QString::fromStdString(row.title);
     case SwingsRole: {
         auto it = swings_.find(row.id);
         if (it == swings_.end()) {
@@ -30,7 +33,8 @@ QVariant LessonsModel::data(const QModelIndex& index, int role) const {
         }
         return it->second;
     }
-    default: return {};
+    default:
+        return {};
     }
 }
 
@@ -72,7 +76,10 @@ QVariantList LessonsModel::swingsOf(const store::LessonRow& lesson) const {
             std::array<int, 4> counts{};
             if (const auto findings = book_->findings(clip.id); findings.ok() && *findings) {
                 for (const records::CheckpointFinding& check : (*findings)->checkpoints) {
-                    ++counts[check.state == "good" ? 0 : check.state == "watch" ? 1 : check.state == "work" ? 2 : 3];
+                    ++counts[check.state == "good"    ? 0
+                             : check.state == "watch" ? 1
+                             : check.state == "work"  ? 2
+                                                      : 3];
                 }
             }
             QStringList parts;

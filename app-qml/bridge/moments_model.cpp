@@ -14,7 +14,11 @@ int MomentsModel::rowCount(const QModelIndex& parent) const {
 }
 
 QHash<int, QByteArray> MomentsModel::roleNames() const {
-    return {{LabelRole, "label"}, {TimeRole, "time"}, {FrameRole, "frame"}, {StillRole, "still"}, {HowRole, "how"}};
+    return {{LabelRole, "label"},
+            {TimeRole, "time"},
+            {FrameRole, "frame"},
+            {StillRole, "still"},
+            {HowRole, "how"}};
 }
 
 QVariant MomentsModel::data(const QModelIndex& index, int role) const {
@@ -23,15 +27,20 @@ QVariant MomentsModel::data(const QModelIndex& index, int role) const {
     }
     const Row& row = rows_[static_cast<std::size_t>(index.row())];
     switch (role) {
-    case LabelRole: return momentLabel(row.id);
-    case TimeRole: return row.time;
-    case FrameRole: return row.frame;
-    case HowRole: return row.how;
+    case LabelRole:
+        return momentLabel(row.id);
+    case TimeRole:
+        return row.time;
+    case FrameRole:
+        return row.frame;
+    case HowRole:
+        return row.how;
     case StillRole: {
         const auto it = stills_.find(row.frame);
         return it == stills_.end() ? QImage() : it->second;
     }
-    default: return {};
+    default:
+        return {};
     }
 }
 
@@ -63,14 +72,16 @@ void MomentsModel::show(const analysis::Outcome& outcome) {
             ++frame;
         }
         row.frame = frame;
-        // Times count from impact, the instant everybody sees; without a known time scale only frames are told.
+        // Times count from impact, the instant everybody sees; without a known time scale only frames are
+        // told.
         if (!outcome.timeScale.known || impact == nullptr) {
             row.time = QObject::tr("frame %1").arg(QLocale().toString(frame + 1));
         } else if (moment.id == marks::MomentId::impact) {
             row.time = QObject::tr("0 s");
         } else {
             const double real = (moment.time - impact->time).value() * outcome.timeScale.realPerShown;
-            row.time = (real > 0 ? QStringLiteral("+") : QString()) + QObject::tr("%1 s").arg(decimal(real, 2));
+            row.time =
+                (real > 0 ? QStringLiteral("+") : QString()) + QObject::tr("%1 s").arg(decimal(real, 2));
         }
         rows.push_back(row);
     }
@@ -78,9 +89,9 @@ void MomentsModel::show(const analysis::Outcome& outcome) {
     if (rows == rows_) {
         return;
     }
-    const bool sameMoments = rows.size() == rows_.size() &&
-                             std::equal(rows.begin(), rows.end(), rows_.begin(),
-                                        [](const Row& a, const Row& b) { return a.id == b.id; });
+    const bool sameMoments =
+        rows.size() == rows_.size() && std::equal(rows.begin(), rows.end(), rows_.begin(),
+                                                  [](const Row& a, const Row& b) { return a.id == b.id; });
     if (sameMoments) {
         rows_ = std::move(rows);
         emit dataChanged(index(0), index(rowTotal() - 1));

@@ -24,18 +24,25 @@ struct Shown {
 
 Shown shownUnit(base::Unit unit, std::optional<double> statureMetres) {
     switch (unit) {
-    case base::Unit::degrees: return {1.0, QStringLiteral("\u00b0")};
-    case base::Unit::seconds: return {1.0, Phrases::tr("s")};
-    case base::Unit::ratio: return {1.0, QString()};
+    case base::Unit::degrees:
+        return {1.0, QStringLiteral("\u00b0")};
+    case base::Unit::seconds:
+        return {1.0, Phrases::tr("s")};
+    case base::Unit::ratio:
+        return {1.0, QString()};
     case base::Unit::statures:
         if (statureMetres) {
             return {100.0 * *statureMetres, Phrases::tr("cm")};
         }
         return {100.0, Phrases::tr("% of height")};
-    case base::Unit::stance_widths: return {1.0, Phrases::tr("stance widths")};
-    case base::Unit::hip_joint_distances: return {1.0, Phrases::tr("hip-joint distances")};
-    case base::Unit::pixels: return {1.0, Phrases::tr("px")};
-    case base::Unit::metres: return {1.0, Phrases::tr("m")};
+    case base::Unit::stance_widths:
+        return {1.0, Phrases::tr("stance widths")};
+    case base::Unit::hip_joint_distances:
+        return {1.0, Phrases::tr("hip-joint distances")};
+    case base::Unit::pixels:
+        return {1.0, Phrases::tr("px")};
+    case base::Unit::metres:
+        return {1.0, Phrases::tr("m")};
     }
     return {};
 }
@@ -56,17 +63,28 @@ QString spaced(const QString& unit) {
 
 QString momentLabel(marks::MomentId id) {
     switch (id) {
-    case marks::MomentId::address: return Phrases::tr("Address");
-    case marks::MomentId::shaft_level_back: return Phrases::tr("Takeaway");
-    case marks::MomentId::lead_arm_level_back: return Phrases::tr("Lead arm level, back");
-    case marks::MomentId::pelvis_starts_forward: return Phrases::tr("Start down");
-    case marks::MomentId::top: return Phrases::tr("Top");
-    case marks::MomentId::lead_arm_level_down: return Phrases::tr("Lead arm level, down");
-    case marks::MomentId::shaft_level_down: return Phrases::tr("Delivery");
-    case marks::MomentId::impact: return Phrases::tr("Impact");
-    case marks::MomentId::release: return Phrases::tr("Release");
-    case marks::MomentId::shaft_level_through: return Phrases::tr("Follow-through");
-    case marks::MomentId::finish: return Phrases::tr("Finish");
+    case marks::MomentId::address:
+        return Phrases::tr("Address");
+    case marks::MomentId::shaft_level_back:
+        return Phrases::tr("Takeaway");
+    case marks::MomentId::lead_arm_level_back:
+        return Phrases::tr("Lead arm level, back");
+    case marks::MomentId::pelvis_starts_forward:
+        return Phrases::tr("Start down");
+    case marks::MomentId::top:
+        return Phrases::tr("Top");
+    case marks::MomentId::lead_arm_level_down:
+        return Phrases::tr("Lead arm level, down");
+    case marks::MomentId::shaft_level_down:
+        return Phrases::tr("Delivery");
+    case marks::MomentId::impact:
+        return Phrases::tr("Impact");
+    case marks::MomentId::release:
+        return Phrases::tr("Release");
+    case marks::MomentId::shaft_level_through:
+        return Phrases::tr("Follow-through");
+    case marks::MomentId::finish:
+        return Phrases::tr("Finish");
     }
     return {};
 }
@@ -74,52 +92,92 @@ QString momentLabel(marks::MomentId id) {
 QString landmarkLabel(marks::Landmark landmark) {
     using marks::Landmark;
     switch (landmark) {
-    case Landmark::nose: return Phrases::tr("Nose");
-    case Landmark::head_centre: return Phrases::tr("Head centre");
-    case Landmark::head_crown: return Phrases::tr("Crown of the head");
-    case Landmark::head_front: return Phrases::tr("Front of the head");
-    case Landmark::head_back: return Phrases::tr("Back of the head");
-    case Landmark::lead_ear: return Phrases::tr("Lead ear");
-    case Landmark::trail_ear: return Phrases::tr("Trail ear");
-    case Landmark::neck_base: return Phrases::tr("Neck base");
-    case Landmark::lead_shoulder: return Phrases::tr("Lead shoulder");
-    case Landmark::trail_shoulder: return Phrases::tr("Trail shoulder");
-    case Landmark::lead_elbow: return Phrases::tr("Lead elbow");
-    case Landmark::trail_elbow: return Phrases::tr("Trail elbow");
-    case Landmark::lead_wrist: return Phrases::tr("Lead wrist");
-    case Landmark::trail_wrist: return Phrases::tr("Trail wrist");
-    case Landmark::lead_hip: return Phrases::tr("Lead hip");
-    case Landmark::trail_hip: return Phrases::tr("Trail hip");
-    case Landmark::lead_knee: return Phrases::tr("Lead knee");
-    case Landmark::trail_knee: return Phrases::tr("Trail knee");
-    case Landmark::lead_ankle: return Phrases::tr("Lead ankle");
-    case Landmark::trail_ankle: return Phrases::tr("Trail ankle");
-    case Landmark::lead_heel: return Phrases::tr("Lead heel");
-    case Landmark::trail_heel: return Phrases::tr("Trail heel");
-    case Landmark::lead_toe: return Phrases::tr("Lead toe");
-    case Landmark::trail_toe: return Phrases::tr("Trail toe");
-    case Landmark::grip: return Phrases::tr("Hands on the grip");
-    case Landmark::belt_buckle: return Phrases::tr("Belt buckle");
-    case Landmark::sternum: return Phrases::tr("Shirt buttons");
-    case Landmark::pelvis_rear: return Phrases::tr("Rear of the pelvis");
-    case Landmark::club_butt: return Phrases::tr("Butt of the club");
-    case Landmark::club_head: return Phrases::tr("Club head");
-    case Landmark::leading_edge: return Phrases::tr("Leading edge");
-    case Landmark::ball: return Phrases::tr("Ball");
-    case Landmark::stick_near: return Phrases::tr("Stick, near end");
-    case Landmark::stick_far: return Phrases::tr("Stick, far end");
-    case Landmark::ground_lead: return Phrases::tr("Ground, lead side");
-    case Landmark::ground_trail: return Phrases::tr("Ground, trail side");
+    case Landmark::nose:
+        return Phrases::tr("Nose");
+    case Landmark::head_centre:
+        return Phrases::tr("Head centre");
+    case Landmark::head_crown:
+        return Phrases::tr("Crown of the head");
+    case Landmark::head_front:
+        return Phrases::tr("Front of the head");
+    case Landmark::head_back:
+        return Phrases::tr("Back of the head");
+    case Landmark::lead_ear:
+        return Phrases::tr("Lead ear");
+    case Landmark::trail_ear:
+        return Phrases::tr("Trail ear");
+    case Landmark::neck_base:
+        return Phrases::tr("Neck base");
+    case Landmark::lead_shoulder:
+        return Phrases::tr("Lead shoulder");
+    case Landmark::trail_shoulder:
+        return Phrases::tr("Trail shoulder");
+    case Landmark::lead_elbow:
+        return Phrases::tr("Lead elbow");
+    case Landmark::trail_elbow:
+        return Phrases::tr("Trail elbow");
+    case Landmark::lead_wrist:
+        return Phrases::tr("Lead wrist");
+    case Landmark::trail_wrist:
+        return Phrases::tr("Trail wrist");
+    case Landmark::lead_hip:
+        return Phrases::tr("Lead hip");
+    case Landmark::trail_hip:
+        return Phrases::tr("Trail hip");
+    case Landmark::lead_knee:
+        return Phrases::tr("Lead knee");
+    case Landmark::trail_knee:
+        return Phrases::tr("Trail knee");
+    case Landmark::lead_ankle:
+        return Phrases::tr("Lead ankle");
+    case Landmark::trail_ankle:
+        return Phrases::tr("Trail ankle");
+    case Landmark::lead_heel:
+        return Phrases::tr("Lead heel");
+    case Landmark::trail_heel:
+        return Phrases::tr("Trail heel");
+    case Landmark::lead_toe:
+        return Phrases::tr("Lead toe");
+    case Landmark::trail_toe:
+        return Phrases::tr("Trail toe");
+    case Landmark::grip:
+        return Phrases::tr("Hands on the grip");
+    case Landmark::belt_buckle:
+        return Phrases::tr("Belt buckle");
+    case Landmark::sternum:
+        return Phrases::tr("Shirt buttons");
+    case Landmark::pelvis_rear:
+        return Phrases::tr("Rear of the pelvis");
+    case Landmark::club_butt:
+        return Phrases::tr("Butt of the club");
+    case Landmark::club_head:
+        return Phrases::tr("Club head");
+    case Landmark::leading_edge:
+        return Phrases::tr("Leading edge");
+    case Landmark::ball:
+        return Phrases::tr("Ball");
+    case Landmark::stick_near:
+        return Phrases::tr("Stick, near end");
+    case Landmark::stick_far:
+        return Phrases::tr("Stick, far end");
+    case Landmark::ground_lead:
+        return Phrases::tr("Ground, lead side");
+    case Landmark::ground_trail:
+        return Phrases::tr("Ground, trail side");
     }
     return {};
 }
 
 QString originLabel(base::Origin origin) {
     switch (origin) {
-    case base::Origin::hand: return Phrases::tr("by hand");
-    case base::Origin::network: return Phrases::tr("pose network");
-    case base::Origin::tracked: return Phrases::tr("tracked");
-    case base::Origin::interpolated: return Phrases::tr("interpolated");
+    case base::Origin::hand:
+        return Phrases::tr("by hand");
+    case base::Origin::network:
+        return Phrases::tr("pose network");
+    case base::Origin::tracked:
+        return Phrases::tr("tracked");
+    case base::Origin::interpolated:
+        return Phrases::tr("interpolated");
     }
     return {};
 }
@@ -134,25 +192,38 @@ QString handLabel(marks::Hand hand) {
 
 QString shotLabel(marks::ShotKind kind) {
     switch (kind) {
-    case marks::ShotKind::full: return Phrases::tr("Full swing");
-    case marks::ShotKind::half: return Phrases::tr("Half swing");
-    case marks::ShotKind::pitch: return Phrases::tr("Pitch");
-    case marks::ShotKind::chip: return Phrases::tr("Chip");
-    case marks::ShotKind::bunker: return Phrases::tr("Bunker");
-    case marks::ShotKind::putt: return Phrases::tr("Putt");
-    case marks::ShotKind::practice: return Phrases::tr("Practice swing");
+    case marks::ShotKind::full:
+        return Phrases::tr("Full swing");
+    case marks::ShotKind::half:
+        return Phrases::tr("Half swing");
+    case marks::ShotKind::pitch:
+        return Phrases::tr("Pitch");
+    case marks::ShotKind::chip:
+        return Phrases::tr("Chip");
+    case marks::ShotKind::bunker:
+        return Phrases::tr("Bunker");
+    case marks::ShotKind::putt:
+        return Phrases::tr("Putt");
+    case marks::ShotKind::practice:
+        return Phrases::tr("Practice swing");
     }
     return {};
 }
 
 QString clubKindLabel(marks::ClubKind kind) {
     switch (kind) {
-    case marks::ClubKind::driver: return Phrases::tr("Driver");
-    case marks::ClubKind::wood: return Phrases::tr("Wood");
-    case marks::ClubKind::hybrid: return Phrases::tr("Hybrid");
-    case marks::ClubKind::iron: return Phrases::tr("Iron");
-    case marks::ClubKind::wedge: return Phrases::tr("Wedge");
-    case marks::ClubKind::putter: return Phrases::tr("Putter");
+    case marks::ClubKind::driver:
+        return Phrases::tr("Driver");
+    case marks::ClubKind::wood:
+        return Phrases::tr("Wood");
+    case marks::ClubKind::hybrid:
+        return Phrases::tr("Hybrid");
+    case marks::ClubKind::iron:
+        return Phrases::tr("Iron");
+    case marks::ClubKind::wedge:
+        return Phrases::tr("Wedge");
+    case marks::ClubKind::putter:
+        return Phrases::tr("Putter");
     }
     return {};
 }
@@ -162,21 +233,31 @@ QString clubLabel(const marks::Club& club) {
         return clubKindLabel(club.kind);
     }
     switch (club.kind) {
-    case marks::ClubKind::wood: return Phrases::tr("%1-wood").arg(*club.number);
-    case marks::ClubKind::hybrid: return Phrases::tr("%1-hybrid").arg(*club.number);
-    case marks::ClubKind::iron: return Phrases::tr("%1-iron").arg(*club.number);
-    case marks::ClubKind::wedge: return Phrases::tr("%1\u00b0 wedge").arg(*club.number);
-    default: return clubKindLabel(club.kind);
+    case marks::ClubKind::wood:
+        return Phrases::tr("%1-wood").arg(*club.number);
+    case marks::ClubKind::hybrid:
+        return Phrases::tr("%1-hybrid").arg(*club.number);
+    case marks::ClubKind::iron:
+        return Phrases::tr("%1-iron").arg(*club.number);
+    case marks::ClubKind::wedge:
+        return Phrases::tr("%1\u00b0 wedge").arg(*club.number);
+    default:
+        return clubKindLabel(club.kind);
     }
 }
 
 QString placeLabel(ports::Places::Kind kind) {
     switch (kind) {
-    case ports::Places::Kind::films: return Phrases::tr("Videos");
-    case ports::Places::Kind::downloads: return Phrases::tr("Downloads");
-    case ports::Places::Kind::desktop: return Phrases::tr("Desktop");
-    case ports::Places::Kind::home: return Phrases::tr("Home");
-    case ports::Places::Kind::removable: return Phrases::tr("Memory card");
+    case ports::Places::Kind::films:
+        return Phrases::tr("Videos");
+    case ports::Places::Kind::downloads:
+        return Phrases::tr("Downloads");
+    case ports::Places::Kind::desktop:
+        return Phrases::tr("Desktop");
+    case ports::Places::Kind::home:
+        return Phrases::tr("Home");
+    case ports::Places::Kind::removable:
+        return Phrases::tr("Memory card");
     }
     return {};
 }
@@ -234,10 +315,14 @@ QString measurementLabel(const std::string& id) {
 
 QString stateWord(int level) {
     switch (level) {
-    case 0: return Phrases::tr("good");
-    case 1: return Phrases::tr("watch");
-    case 2: return Phrases::tr("work on it");
-    default: return Phrases::tr("cannot tell");
+    case 0:
+        return Phrases::tr("good");
+    case 1:
+        return Phrases::tr("watch");
+    case 2:
+        return Phrases::tr("work on it");
+    default:
+        return Phrases::tr("cannot tell");
     }
 }
 

@@ -34,7 +34,9 @@ class SettingsModel : public QObject {
     [[nodiscard]] QString lastAnswer(const QString& question, const QString& otherwise) const {
         return settings_.value("bringIn/" + question, otherwise).toString();
     }
-    void remember(const QString& question, const QString& answer) { settings_.setValue("bringIn/" + question, answer); }
+    void remember(const QString& question, const QString& answer) {
+        settings_.setValue("bringIn/" + question, answer);
+    }
 
   signals:
     void changed();

@@ -128,18 +128,21 @@ void SwingModel::fillFrame() {
         }
         auto& marks = content_.marks;
         const auto byHand = [&](Landmark landmark) {
-            return std::any_of(state_->handMarks.begin(), state_->handMarks.end(), [&](const marks::HandMark& m) {
-                return m.frame == content_.frame && m.landmark == landmark;
-            });
+            return std::any_of(state_->handMarks.begin(), state_->handMarks.end(),
+                               [&](const marks::HandMark& m) {
+                                   return m.frame == content_.frame && m.landmark == landmark;
+                               });
         };
         // Club and ball are found by their own passes; on the stage they are points like all others.
-        if (content_.shaft && content_.shaft->head && !marks[Landmark::club_head] && !byHand(Landmark::club_head)) {
-            marks[Landmark::club_head] = marks::Mark{*content_.shaft->head, std::max(0.5, content_.shaft->headSigma),
-                                                     content_.shaft->origin};
+        if (content_.shaft && content_.shaft->head && !marks[Landmark::club_head] &&
+            !byHand(Landmark::club_head)) {
+            marks[Landmark::club_head] = marks::Mark{
+                *content_.shaft->head, std::max(0.5, content_.shaft->headSigma), content_.shaft->origin};
         }
         if (outcome.ball && !marks[Landmark::ball] && !byHand(Landmark::ball) &&
             (!outcome.ball->lastSeen || content_.time <= *outcome.ball->lastSeen)) {
-            marks[Landmark::ball] = marks::Mark{outcome.ball->centre, outcome.ball->sigma, base::Origin::tracked};
+            marks[Landmark::ball] =
+                marks::Mark{outcome.ball->centre, outcome.ball->sigma, base::Origin::tracked};
         }
         if (grabbed_ && grabbedAt_) {
             marks[*grabbed_] = marks::Mark{*grabbedAt_, 2.0, base::Origin::hand};
@@ -151,7 +154,8 @@ void SwingModel::fillFrame() {
         if (outcome.context.view == marks::View::faceOn && marks[Landmark::lead_ankle]) {
             const base::Vec2 foot = marks[Landmark::lead_ankle]->at;
             const base::Vec2 up = outcome.scene.vertical.up();
-            const double length = 0.75 * (content_.playerBox.isEmpty() ? outcome.clip.height : content_.playerBox.height());
+            const double length =
+                0.75 * (content_.playerBox.isEmpty() ? outcome.clip.height : content_.playerBox.height());
             content_.extraLines.push_back({foot, foot + up * length, stage::StageLine::Kind::plumb});
         }
     }
@@ -357,7 +361,8 @@ QString SwingModel::selectedText() const {
         return tr("not visible in this frame");
     }
     return tr("%1 | %2 px, \u00b1 %3, %4")
-        .arg(decimal(mark->at.x, 1), decimal(mark->at.y, 1), decimal(mark->sigma, 1), originLabel(mark->origin));
+        .arg(decimal(mark->at.x, 1), decimal(mark->at.y, 1), decimal(mark->sigma, 1),
+             originLabel(mark->origin));
 }
 
 bool SwingModel::selectedByHand() const {

@@ -16,8 +16,8 @@
 
 namespace plumbmark::bridge {
 
-/// The swing page. What is told about "the frame" (label, slider, marks, numbers of the point) belongs to the frame
-/// whose picture stands on the stage, never to one that is still being read.
+/// The swing page. What is told about "the frame" (label, slider, marks, numbers of the point) belongs to the
+/// frame whose picture stands on the stage, never to one that is still being read.
 class SwingModel : public stage::StageSource {
     Q_OBJECT
     QML_ELEMENT
@@ -125,15 +125,15 @@ class SwingModel : public stage::StageSource {
     NumbersModel numbers_;
     QString title_;
     store::Library* library_;
-    int storedFrames_ = 0;        ///< of the film, known before the swing has been read
+    int storedFrames_ = 0; ///< of the film, known before the swing has been read
     double progressShare_ = 0.0;
     QString problem_;
     QString notice_;
     std::shared_ptr<const DeskState> state_;
     stage::StageContent content_;
-    int wanted_ = 0;              ///< the frame asked for last
+    int wanted_ = 0; ///< the frame asked for last
     bool filmOpen_ = false;
-    bool first_ = true;           ///< no state of this swing has arrived yet
+    bool first_ = true; ///< no state of this swing has arrived yet
     std::set<int> stillsAsked_;
     std::optional<marks::Landmark> grabbed_;
     std::optional<base::Vec2> grabbedAt_; ///< where the finger has it, ahead of the desk

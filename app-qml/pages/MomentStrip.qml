@@ -56,6 +56,14 @@ Item {
                 border.width: chip.visualFocus ? Theme.line * 1.5 : Theme.line
             }
             contentItem: Item {
+                Rectangle {
+                    visible: strip.withStills
+                    x: Theme.line
+                    y: Theme.line
+                    width: parent.width - 2 * Theme.line
+                    height: strip.stillHeight
+                    color: Theme.stage
+                }
                 StillItem {
                     visible: strip.withStills
                     x: Theme.line

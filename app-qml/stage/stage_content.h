@@ -30,9 +30,9 @@ struct StageContent {
     base::Seconds time;
     marks::FrameMarks marks;
     std::optional<club::ShaftSample> shaft;
-    std::vector<StageLine> extraLines;         ///< plumb lines and the like
+    std::vector<StageLine> extraLines; ///< plumb lines and the like
     std::optional<marks::Landmark> selected;
-    QRectF playerBox;                          ///< the player through the whole swing; empty while unknown
+    QRectF playerBox; ///< the player through the whole swing; empty while unknown
 };
 
 /// Whoever fills the stage.

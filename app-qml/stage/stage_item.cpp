@@ -12,12 +12,13 @@ namespace plumbmark::stage {
 
 namespace {
 // Millimetres on the glass.
-constexpr double kCatchRadius = 4.8;     // a 9.6 mm target; the mark in hand catches within 9.6 mm around
-constexpr double kDragStart = 1.0;       // less than this is a tap
+constexpr double kCatchRadius = 4.8; // a 9.6 mm target; the mark in hand catches within 9.6 mm around
+constexpr double kDragStart = 1.0;   // less than this is a tap
 constexpr double kMillimetresPerFrame = 1.6;
 constexpr double kLoupeRadius = 11.0;
-// Slow fingers mean care: at or under the first speed a mark moves half as far as the finger, from the second on as far.
-constexpr double kSlow = 4.0;            // mm/s
+// Slow fingers mean care: at or under the first speed a mark moves half as far as the finger, from the second
+// on as far.
+constexpr double kSlow = 4.0; // mm/s
 constexpr double kNormal = 14.0;
 } // namespace
 
@@ -270,8 +271,8 @@ bool StageItem::cancelGesture() {
 }
 
 void StageItem::placeLoupe(QPointF finger) {
-    // In an upper corner away from the finger: the hand hides what lies below it. It changes sides only when the
-    // finger comes near, so that it does not jump about.
+    // In an upper corner away from the finger: the hand hides what lies below it. It changes sides only when
+    // the finger comes near, so that it does not jump about.
     const double radius = std::min(kLoupeRadius * pixelsPerMm_, std::min(width(), height()) * 0.36);
     const double margin = 1.5 * pixelsPerMm_;
     const auto centreOn = [&](bool right) {

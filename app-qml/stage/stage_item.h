@@ -19,9 +19,9 @@ class StageOverlay;
 
 /// The picture with its marks, and the fingers on it.
 ///
-/// One finger: tap a mark to take it up (a tap never moves it), drag a mark to move it *relative to the grab*, swipe
-/// beside the marks to run through the frames (magnified: to move the picture). A second finger, Escape or the
-/// system's cancel give a dragged mark back as it was; two fingers magnify and move.
+/// One finger: tap a mark to take it up (a tap never moves it), drag a mark to move it *relative to the
+/// grab*, swipe beside the marks to run through the frames (magnified: to move the picture). A second finger,
+/// Escape or the system's cancel give a dragged mark back as it was; two fingers magnify and move.
 class StageItem : public QQuickItem {
     Q_OBJECT
     QML_ELEMENT
@@ -101,7 +101,7 @@ class StageItem : public QQuickItem {
     bool showMarks_ = true;
     bool editable_ = true;
     bool pictureDirty_ = false;
-    bool playerShown_ = false;  ///< keep the player in view when the item's size changes
+    bool playerShown_ = false; ///< keep the player in view when the item's size changes
     bool firstPicture_ = true;
     QRectF playerBox_;
     qint64 pictureKey_ = 0;

@@ -13,8 +13,8 @@ using marks::Landmark;
 
 const QColor kDarkEdge(0, 0, 0, 230);
 const QColor kBody(255, 255, 255);
-const QColor kShaft(240, 228, 66);  // pale yellow: lightest of the safe set, on a dark edge 15.9 : 1
-const QColor kPlumb(86, 180, 233);  // sky blue: on a dark edge 9.1 : 1
+const QColor kShaft(240, 228, 66); // pale yellow: lightest of the safe set, on a dark edge 15.9 : 1
+const QColor kPlumb(86, 180, 233); // sky blue: on a dark edge 9.1 : 1
 const QColor kSelected(240, 228, 66);
 
 void edgedLine(QPainter& painter, QPointF a, QPointF b, const QColor& core, double width, double edge,
@@ -25,8 +25,12 @@ void edgedLine(QPainter& painter, QPointF a, QPointF b, const QColor& core, doub
     painter.drawLine(a, b);
 }
 
-bool isLead(Landmark l) { return marks::landmarkName(l).starts_with("lead_"); }
-bool isTrail(Landmark l) { return marks::landmarkName(l).starts_with("trail_"); }
+bool isLead(Landmark l) {
+    return marks::landmarkName(l).starts_with("lead_");
+}
+bool isTrail(Landmark l) {
+    return marks::landmarkName(l).starts_with("trail_");
+}
 
 bool isShown(Landmark l, const StageContent& content, double zoom) {
     return isMainHandle(l) || zoom >= kFineHandlesFromZoom || content.selected == l;
@@ -39,7 +43,8 @@ void paintHandle(QPainter& painter, QPointF at, Landmark landmark, const marks::
     QPainterPath shape;
     if (isTrail(landmark)) {
         const double k = r * 1.2;
-        shape.addPolygon(QPolygonF({at + QPointF(0, -k), at + QPointF(k, 0), at + QPointF(0, k), at + QPointF(-k, 0)}));
+        shape.addPolygon(
+            QPolygonF({at + QPointF(0, -k), at + QPointF(k, 0), at + QPointF(0, k), at + QPointF(-k, 0)}));
         shape.closeSubpath();
     } else {
         shape.addEllipse(at, r, r);
@@ -66,7 +71,8 @@ void paintHandle(QPainter& painter, QPointF at, Landmark landmark, const marks::
     }
 }
 
-void paintLoupe(QPainter& painter, const StageContent& content, const StageView& view, double mm, const Loupe& loupe) {
+void paintLoupe(QPainter& painter, const StageContent& content, const StageView& view, double mm,
+                const Loupe& loupe) {
     painter.save();
     QPainterPath disc;
     disc.addEllipse(loupe.centre, loupe.radius, loupe.radius);
@@ -135,7 +141,8 @@ void paintOverlay(QPainter& painter, const StageContent& content, const StageVie
     }
 }
 
-std::optional<Landmark> handleAt(const StageContent& content, const StageView& view, QPointF at, double radius) {
+std::optional<Landmark> handleAt(const StageContent& content, const StageView& view, QPointF at,
+                                 double radius) {
     std::optional<Landmark> best;
     double bestDistance = radius;
     for (std::size_t i = 0; i < marks::kLandmarkCount; ++i) {

@@ -35,10 +35,10 @@ QSGNode* StillItem::updatePaintNode(QSGNode* old, UpdatePaintNodeData* /*data*/)
         node->setFiltering(QSGTexture::Linear);
         dirty_ = false;
     }
-    const double scale = std::max(width() / image_.width(), height() / image_.height());
-    const QSizeF shown(width() / scale, height() / scale);
-    node->setSourceRect(QRectF(QPointF((image_.width() - shown.width()) / 2, (image_.height() - shown.height()) / 2), shown));
-    node->setRect(boundingRect());
+    const double scale = std::min(width() / image_.width(), height() / image_.height());
+    const QSizeF shown(image_.width() * scale, image_.height() * scale);
+    node->setSourceRect(QRectF(QPointF(0, 0), image_.size()));
+    node->setRect(QRectF(QPointF((width() - shown.width()) / 2, (height() - shown.height()) / 2), shown));
     return node;
 }
 

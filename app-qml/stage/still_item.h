@@ -8,7 +8,7 @@
 
 namespace plumbmark::stage {
 
-/// A small picture that fills its item, cut at the edges that stand over.
+/// A small picture, shown whole in the middle of its item.
 class StillItem : public QQuickItem {
     Q_OBJECT
     QML_ELEMENT

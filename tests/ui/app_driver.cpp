@@ -18,12 +18,15 @@ constexpr int kWidth = 640, kHeight = 360, kBits = 10, kBlock = 48; // two guard
 }
 
 const std::vector<AppDriver::Screen>& AppDriver::screens() {
-    static const std::vector<Screen> kScreens{{"phone", 360, 740, 6.3}, {"tablet", 1024, 768, 5.2}, {"desktop", 1440, 900, 3.78}};
+    static const std::vector<Screen> kScreens{
+        {"phone", 360, 740, 6.3}, {"tablet", 1024, 768, 5.2}, {"desktop", 1440, 900, 3.78}};
     return kScreens;
 }
 
-AppDriver::AppDriver(const QString& home, const Screen& screen, const QString& library, analysis::NetworkBytes network)
-    : places_(platform::LinuxPlaces::Environment{{"HOME", home.toStdString()}}), finger_(QTest::createTouchDevice()) {
+AppDriver::AppDriver(const QString& home, const Screen& screen, const QString& library,
+                     analysis::NetworkBytes network)
+    : places_(platform::LinuxPlaces::Environment{{"HOME", home.toStdString()}}),
+      finger_(QTest::createTouchDevice()) {
     app::AppOptions options;
     options.library = (library.isEmpty() ? home + "/library" : library).toStdString();
     options.network = std::move(network);
@@ -106,11 +109,13 @@ bool AppDriver::tap(const QString& beginning) {
     }
     // A person taps what has come to rest: pages lay themselves out in the frame after they appear.
     QRect rest = rectOf(found);
-    (void)QTest::qWaitFor([&] {
-        QTest::qWait(20);
-        const QRect now = rectOf(found);
-        return std::exchange(rest, now) == now;
-    }, 2000);
+    (void)QTest::qWaitFor(
+        [&] {
+            QTest::qWait(20);
+            const QRect now = rectOf(found);
+            return std::exchange(rest, now) == now;
+        },
+        2000);
     const QPoint at = rest.center();
     QTest::touchEvent(window(), finger_).press(0, at, window());
     QTest::touchEvent(window(), finger_).release(0, at, window());
@@ -193,7 +198,8 @@ void writeNumberedClip(const QString& path, int frames) {
 
 int readNumber(const QImage& window, QRect stage, double ratio) {
     const double scale = std::min(stage.width() / double(kWidth), stage.height() / double(kHeight));
-    const QPointF corner(stage.center().x() + 0.5 - scale * kWidth / 2, stage.center().y() + 0.5 - scale * kHeight / 2);
+    const QPointF corner(stage.center().x() + 0.5 - scale * kWidth / 2,
+                         stage.center().y() + 0.5 - scale * kHeight / 2);
     const auto bright = [&](int block) {
         const QPointF at = (corner + QPointF((block + 0.5) * kBlock, kBlock * 0.5) * scale) * ratio;
         return qGray(window.pixel(at.toPoint()));

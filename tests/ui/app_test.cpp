@@ -3,13 +3,16 @@
 //
 // The whole app on a library of its own: bringing a clip in, stepping, marking, and a tour of every page.
 #include <QDir>
+#include <QFile>
 #include <QGuiApplication>
+#include <QProcess>
 #include <QQuickItem>
 #include <QQuickWindow>
 #include <QTest>
 #include <cmath>
 
 #include "app_driver.h"
+#include "cli/desktop_files.h"
 #include "session/clip_intake.h"
 #include "session/lesson_book.h"
 #include "store/library.h"
@@ -35,9 +38,11 @@ void keepWarnings(QtMsgType type, const QMessageLogContext& context, const QStri
 marks::HandMarks figure(int frame) {
     using marks::Landmark;
     const std::pair<Landmark, base::Vec2> points[] = {
-        {Landmark::head_centre, {320, 90}},   {Landmark::lead_shoulder, {360, 130}}, {Landmark::trail_shoulder, {280, 130}},
-        {Landmark::lead_hip, {350, 220}},     {Landmark::trail_hip, {290, 220}},     {Landmark::lead_knee, {362, 270}},
-        {Landmark::trail_knee, {280, 270}},   {Landmark::lead_ankle, {370, 330}},    {Landmark::trail_ankle, {270, 330}}};
+        {Landmark::head_centre, {320, 90}},     {Landmark::lead_shoulder, {360, 130}},
+        {Landmark::trail_shoulder, {280, 130}}, {Landmark::lead_hip, {350, 220}},
+        {Landmark::trail_hip, {290, 220}},      {Landmark::lead_knee, {362, 270}},
+        {Landmark::trail_knee, {280, 270}},     {Landmark::lead_ankle, {370, 330}},
+        {Landmark::trail_ankle, {270, 330}}};
     marks::HandMarks marks;
     for (const auto& [landmark, at] : points) {
         marks.push_back({frame, landmark, at, 2.0});
@@ -178,7 +183,8 @@ class AppTest : public QObject {
         QVERIFY(app.find("Swing 1, 7-iron") != nullptr);
     }
 
-    // 240 steps on and 240 back, by buttons and by keys: pixels on the screen, label and slider agree each time.
+    // 240 steps on and 240 back, by buttons and by keys: pixels on the screen, label and slider agree each
+    // time.
     void stepsAreExact() {
         AppDriver app(home_.path(), AppDriver::screens()[2]);
         QVERIFY(app.tap("Swing 1"));
@@ -195,7 +201,8 @@ class AppTest : public QObject {
         const auto check = [&](int frame) {
             const QString label = QString("Picture of the swing, Frame %1 of %2").arg(frame + 1).arg(kFrames);
             if (!app.waitFor(label, 5000)) {
-                qWarning("no label %s, but %s", qPrintable(label), qPrintable(app.nameOf("Picture of the swing")));
+                qWarning("no label %s, but %s", qPrintable(label),
+                         qPrintable(app.nameOf("Picture of the swing")));
                 ++wrong;
                 return;
             }
@@ -252,7 +259,8 @@ class AppTest : public QObject {
             const QPoint hip = inWindow(app, {350, 220});
             app.drag(hip, hip + QPoint(60, 0), false);
             // Told while the finger is still down.
-            QVERIFY(waitForPoint(app, [](const QString& t) { return !t.isEmpty() && !t.startsWith("350.0"); }));
+            QVERIFY(
+                waitForPoint(app, [](const QString& t) { return !t.isEmpty() && !t.startsWith("350.0"); }));
             app.release(hip + QPoint(60, 0));
             QVERIFY(QTest::qWaitFor([&] { return app.isEnabled("Undo"); }, 5000));
         }
@@ -265,10 +273,15 @@ class AppTest : public QObject {
             openMarkedSwing(app);
             const QPoint hip = inWindow(app, *moved.leadHip);
             app.drag(hip, hip - QPoint(80, 0));
-            QVERIFY(waitForPoint(app, [&](const QString& t) { return !t.startsWith(QString::number(moved.leadHip->x, 'f', 1)); }));
+            QVERIFY(waitForPoint(app, [&](const QString& t) {
+                return !t.startsWith(QString::number(moved.leadHip->x, 'f', 1));
+            }));
             QVERIFY(QTest::qWaitFor([&] { return app.isEnabled("Undo"); }, 5000));
             QVERIFY(app.tap("Undo"));
-            QVERIFY2(waitForPoint(app, [&](const QString& t) { return t.startsWith(QString::number(moved.leadHip->x, 'f', 1)); }),
+            QVERIFY2(waitForPoint(app,
+                                  [&](const QString& t) {
+                                      return t.startsWith(QString::number(moved.leadHip->x, 'f', 1));
+                                  }),
                      qPrintable(pointText(app)));
         }
         QCOMPARE(onDisk(markedHome_.path()).leadHip->x, moved.leadHip->x);
@@ -282,13 +295,15 @@ class AppTest : public QObject {
             openMarkedSwing(app);
             QPoint hip = inWindow(app, *before.leadHip);
             app.drag(hip, hip + QPoint(70, 10), false);
-            QVERIFY(waitForPoint(app, [&](const QString& t) { return !t.isEmpty() && !t.startsWith(place); }));
+            QVERIFY(
+                waitForPoint(app, [&](const QString& t) { return !t.isEmpty() && !t.startsWith(place); }));
             app.secondFinger(hip + QPoint(70, 10), hip + QPoint(-120, -40));
             QVERIFY(waitForPoint(app, [&](const QString& t) { return t.startsWith(place); }));
 
             hip = inWindow(app, *before.leadHip); // the mark's panel has taken room
             app.drag(hip, hip + QPoint(-70, 0), false);
-            QVERIFY(waitForPoint(app, [&](const QString& t) { return !t.isEmpty() && !t.startsWith(place); }));
+            QVERIFY(
+                waitForPoint(app, [&](const QString& t) { return !t.isEmpty() && !t.startsWith(place); }));
             QTest::keyClick(app.window(), Qt::Key_Escape);
             QVERIFY(waitForPoint(app, [&](const QString& t) { return t.startsWith(place); }));
             app.release(hip + QPoint(-70, 0));
@@ -297,13 +312,81 @@ class AppTest : public QObject {
         QCOMPARE(onDisk(markedHome_.path()).leadHip->x, before.leadHip->x);
     }
 
-    // Every page on every screen in both themes: everything that can be worked has a name and a target of 9.6 mm.
+    // On a rendered swing read with the pose network: a moving ankle moves the stance width while the finger
+    // is down, and giving the mark back gives the number back.
+    void numbersFollowTheFinger() {
+        const QString renderer = qEnvironmentVariable("PLUMBMARK_RENDERER");
+        if (renderer.isEmpty() || !QFile::exists(renderer)) {
+            QSKIP("numbersFollowTheFinger needs the demo renderer: set PLUMBMARK_RENDERER");
+        }
+        const auto network = cli::readNetwork();
+        if (!network.ok() || *network == nullptr) {
+            QSKIP("numbersFollowTheFinger needs the pose network: platform/linux/fetch-network.sh");
+        }
+        QTemporaryDir home;
+        QCOMPARE(
+            QProcess::execute(renderer, {"--case", "sound", "--view", "face-on", "--fps", "60", "--size",
+                                         "640x360", "--seed", "1", "--name", "swing", "--out", home.path()}),
+            0);
+        {
+            store::LibraryOptions options;
+            options.folder = home.path().toStdString() + "/library";
+            auto library = store::Library::open(options);
+            QVERIFY(library.ok());
+            session::LessonBook book(**library);
+            const auto player = book.addPlayer({"Rendered player", marks::Hand::right, std::nullopt, ""});
+            records::Lesson lesson;
+            lesson.day = "2026-11-25";
+            const auto made = book.addLesson(*player, lesson);
+            const auto shot = book.addShot(*made, records::Shot{});
+            session::ClipIntake intake(**library, *network);
+            analysis::Request request;
+            request.context.club = marks::Club{marks::ClubKind::iron, 7};
+            const auto receipt = intake.bringIn(*shot, home.filePath("swing.mp4").toStdString(), request, {});
+            QVERIFY2(receipt.ok(), receipt.ok() ? "" : receipt.error().sentence.c_str());
+        }
+        AppDriver app(home.path(), AppDriver::screens()[2], {}, *network);
+        QVERIFY(app.tap("Swing 1"));
+        QVERIFY(app.waitFor("Picture of the swing, Frame", 60000));
+        QVERIFY(QTest::qWaitFor([&] { return app.find("Reading the swing") == nullptr; }, 300000));
+        if (app.find("Show the whole picture") != nullptr) {
+            QVERIFY(app.tap("Show the whole picture"));
+        }
+        QVERIFY(app.tap("Address"));
+        QTest::qWait(300);
+        // Feel for the ankle, as a finger would.
+        const QRect stage = app.rectOf(app.find("Picture of the swing"));
+        for (double y = 0.55; y < 0.98 && app.find("Lead ankle") == nullptr; y += 0.025) {
+            for (double x = 0.3; x < 0.7 && app.find("Lead ankle") == nullptr; x += 0.015) {
+                const QPoint at(qRound(stage.x() + x * stage.width()),
+                                qRound(stage.y() + y * stage.height()));
+                app.drag(at, at);
+            }
+        }
+        QVERIFY(app.find("Lead ankle") != nullptr);
+        QTest::qWait(200); // the mark's bar has taken room
+        const QStringList place = pointText(app).remove(',').split(' ');
+        const QPoint ankle = inWindow(app, {place[0].toDouble(), place[2].toDouble()});
+        const QString before = app.nameOf("Stance width");
+        QVERIFY2(before.contains(QChar(0x00b1)), qPrintable(before));
+        app.drag(ankle, ankle + QPoint(70, 0), false);
+        QVERIFY2(QTest::qWaitFor([&] { return app.nameOf("Stance width") != before; }, 5000),
+                 qPrintable(before));
+        QTest::keyClick(app.window(), Qt::Key_Escape);
+        QVERIFY2(QTest::qWaitFor([&] { return app.nameOf("Stance width") == before; }, 5000),
+                 qPrintable(before + " / " + app.nameOf("Stance width")));
+        app.release(ankle + QPoint(70, 0));
+    }
+
+    // Every page on every screen in both themes: everything that can be worked has a name and a target of 9.6
+    // mm.
     void tour_data() {
         QTest::addColumn<int>("screen");
         QTest::addColumn<bool>("dark");
         for (int screen = 0; screen < 3; ++screen) {
             for (const bool dark : {false, true}) {
-                QTest::addRow("%s %s", AppDriver::screens()[std::size_t(screen)].name, dark ? "dark" : "sun") << screen << dark;
+                QTest::addRow("%s %s", AppDriver::screens()[std::size_t(screen)].name, dark ? "dark" : "sun")
+                    << screen << dark;
             }
         }
     }
@@ -326,9 +409,11 @@ class AppTest : public QObject {
                 ++interactive;
                 const QString name = thing->text(QAccessible::Name);
                 const QSize size = thing->rect().size();
-                const auto told = QString("%1: \"%2\" %3 x %4").arg(page, name).arg(size.width()).arg(size.height());
+                const auto told =
+                    QString("%1: \"%2\" %3 x %4").arg(page, name).arg(size.width()).arg(size.height());
                 QVERIFY2(!name.isEmpty(), qPrintable(told));
-                QVERIFY2(size.width() >= 9.6 * s.pixelsPerMm - 1 && size.height() >= 9.6 * s.pixelsPerMm - 1, qPrintable(told));
+                QVERIFY2(size.width() >= 9.6 * s.pixelsPerMm - 1 && size.height() >= 9.6 * s.pixelsPerMm - 1,
+                         qPrintable(told));
             }
             QVERIFY2(interactive >= 2, page);
         };

@@ -30,7 +30,9 @@ bool save(const AppDriver& app, const QString& path) {
 
 int main(int argc, char** argv) {
     if (argc != 3) {
-        fprintf(stderr, "ui_screens LIBRARY FOLDER: the library needs one lesson with a swing whose film is there.\n");
+        fprintf(
+            stderr,
+            "ui_screens LIBRARY FOLDER: the library needs one lesson with a swing whose film is there.\n");
         return 2;
     }
     if (qEnvironmentVariableIsEmpty("DISPLAY") && qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) {
@@ -90,7 +92,8 @@ int main(int argc, char** argv) {
             }
             must(app.tap("Swing 1"), "swing");
             must(app.waitFor("Picture of the swing, Frame", 60000), "picture");
-            must(QTest::qWaitFor([&] { return app.find("Reading the swing") == nullptr; }, 600000), "reading");
+            must(QTest::qWaitFor([&] { return app.find("Reading the swing") == nullptr; }, 600000),
+                 "reading");
             QTest::qWait(2500); // stills
             must(save(app, name("swing")), "swing");
             if (app.tap("Impact")) {
@@ -109,7 +112,8 @@ int main(int argc, char** argv) {
                 const QRect stage = app.rectOf(app.find("Picture of the swing"));
                 for (double y = 0.62; y < 0.9 && app.find("Done with this mark") == nullptr; y += 0.02) {
                     for (double x = 0.3; x < 0.7 && app.find("Done with this mark") == nullptr; x += 0.03) {
-                        const QPoint at(qRound(stage.x() + x * stage.width()), qRound(stage.y() + y * stage.height()));
+                        const QPoint at(qRound(stage.x() + x * stage.width()),
+                                        qRound(stage.y() + y * stage.height()));
                         app.drag(at, at);
                     }
                 }

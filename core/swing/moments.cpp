@@ -477,8 +477,9 @@ class Finder {
     void findLeadArm() {
         const double top = top_.value_or(*bottom_ - 0.3);
         const double gap = std::max(0.09, 2.5 * frame_);
-        const double bias = 0.10; // the shoulder's likely bias in arm lengths, not jitter: cannot average out
-        auto put1 = [&](MomentId id, const std::optional<Crossing>& c) {
+        // The shoulder's likely bias in arm lengths, not jitter, so it cannot average out; larger going back, where
+        // the lead shoulder is drawn under the chin and half hidden.
+        auto put1 = [&](MomentId id, const std::optional<Crossing>& c, double bias) {
             if (!c) {
                 return;
             }
@@ -486,93 +487,73 @@ class Finder {
             const double slope = fit ? std::max(std::abs(fit->b), 0.3) : 1.0;
             put(id, c->t, std::hypot(c->sigma, bias / slope), "arm");
         };
-        put1(MomentId::lead_arm_level_back, detail::crossing(leadArm_, 0.0, +1, top - 1.2, top, half(0.035), gap, true));
-        put1(MomentId::lead_arm_level_down, detail::crossing(leadArm_, 0.0, -1, top, *bottom_, half(0.02), gap));
+        put1(MomentId::lead_arm_level_back, detail::crossing(leadArm_, 0.0, +1, top - 1.2, top, half(0.035), gap, true), 0.17);
+        put1(MomentId::lead_arm_level_down, detail::crossing(leadArm_, 0.0, -1, top, *bottom_, half(0.02), gap), 0.12);
     }
 
+    /// The pelvis drifts away slowly and starts toward the target quickly, so the slow side's farthest point is
+    /// drowned in any drift of the marks. The start is extrapolated back from the quick side instead: from rest
+    /// the way grows with the square of the time.
     void findPelvis() {
         if (!faceOn() || !top_ || pelvisX_.size() < 8) {
             return;
         }
-        // Farthest from the target around the top; a flat farthest point is told with a wide sigma.
-        Series away = pelvisX_;
-        for (double& v : away.v) {
-            v = -v;
-        }
-        const double from = *top_ - 0.40, to = std::min(*top_ + 0.12, *bottom_ - 0.06);
-        const auto grid = detail::gridOf(away, 1.0 / 240.0, half(0.07));
-        std::optional<std::size_t> best;
+        const double step = 1.0 / 240.0;
+        const auto grid = detail::gridOf(pelvisX_, step, half(0.06));
+        double farthest = 1e9, nearest = -1e9, at = 0.0;
         for (std::size_t i = 0; i < grid.at.size(); ++i) {
             const double t = grid.time(i);
-            if (grid.at[i] && t >= from && t <= to && (!best || grid.at[i]->a > grid.at[*best]->a)) {
-                best = i;
+            if (!grid.at[i]) {
+                continue;
+            }
+            if (t > *top_ - 0.35 && t < *top_ + 0.06 && grid.at[i]->a < farthest) {
+                farthest = grid.at[i]->a, at = t;
+            }
+            if (t > *top_ && t < *bottom_) {
+                nearest = std::max(nearest, grid.at[i]->a);
             }
         }
-        if (!best) {
+        const double way = nearest - farthest;
+        if (way < 0.012) {
+            return; // a pelvis that hardly moves has no start
+        }
+        // Level before the start: the middle of what is seen in the last quarter second before it moves.
+        std::vector<double> before;
+        for (std::size_t i = 0; i < grid.at.size(); ++i) {
+            const double t = grid.time(i);
+            if (grid.at[i] && t > *top_ - 0.35 && t < std::max(at, *top_ - 0.10) && grid.at[i]->a < farthest + 0.25 * way) {
+                before.push_back(grid.at[i]->a);
+            }
+        }
+        if (before.size() < 6) {
             return;
         }
-        const double at = grid.time(*best);
-        if (at <= from + 0.01 || at >= to - 0.01) {
-            return; // no reversal inside the window: cannot tell
+        std::nth_element(before.begin(), before.begin() + static_cast<std::ptrdiff_t>(before.size() / 2), before.end());
+        const double level = before[before.size() / 2];
+        double n = 0, su = 0, st = 0, suu = 0, sut = 0, stt = 0;
+        for (std::size_t i = 0; i < grid.at.size(); ++i) {
+            const double t = grid.time(i);
+            const double d = grid.at[i] ? grid.at[i]->a - level : 0.0;
+            if (t < *top_ - 0.25 || t > *bottom_ || d < std::max(0.004, 0.12 * way) || d > 0.55 * way) {
+                continue;
+            }
+            const double u = std::sqrt(d);
+            n += 1, su += u, st += t, suu += u * u, sut += u * t, stt += t * t;
         }
-        const auto turn = turningPoint(pelvisX_, at, from, to);
-        put(MomentId::pelvis_starts_forward, turn.t, turn.sigma, "pelvis");
-    }
-
-    /// Where a slow movement turns from falling to rising: value = m + k1 (t - t0)^2 before and m + k2 (t - t0)^2
-    /// after t0, each side with a bend of its own, least squares over a window; t0 by search. Uses far more of
-    /// the flat stretch than its lowest sample does.
-    Crossing turningPoint(const Series& series, double guess, double from, double to) const {
-        const double before = 0.22, after = 0.14;
-        Crossing best{guess, 0.05};
-        for (int round = 0; round < 2; ++round) {
-            const double lo = best.t - before, hi = std::min(best.t + after, *bottom_ - 0.03);
-            std::vector<std::pair<double, double>> costs; // t0, residual sum of squares
-            std::size_t n = 0;
-            for (double t0 = std::max(from, best.t - 0.12); t0 <= std::min(to, best.t + 0.12); t0 += 0.003) {
-                // Unknowns m, k1, k2: the two sides do not overlap, so k1 and k2 follow from m; one division each.
-                double s1 = 0, s2 = 0, q1 = 0, q2 = 0, y1 = 0, y2 = 0, sum = 0, squares = 0;
-                n = 0;
-                for (std::size_t i = 0; i < series.size(); ++i) {
-                    const double t = series.t[i];
-                    if (t < lo || t > hi) {
-                        continue;
-                    }
-                    const double d = (t - t0) * (t - t0), v = series.v[i] - series.v.front();
-                    (t < t0 ? s1 : s2) += d;
-                    (t < t0 ? q1 : q2) += d * d;
-                    (t < t0 ? y1 : y2) += d * v;
-                    sum += v, squares += v * v, ++n;
-                }
-                if (n < 8 || q1 <= 0 || q2 <= 0) {
-                    continue;
-                }
-                const double m = (sum - s1 * y1 / q1 - s2 * y2 / q2) /
-                                 std::max(static_cast<double>(n) - s1 * s1 / q1 - s2 * s2 / q2, 1e-9);
-                const double k1 = (y1 - m * s1) / q1, k2 = (y2 - m * s2) / q2;
-                if (k2 <= 0) {
-                    continue; // never moves toward the target after t0
-                }
-                costs.emplace_back(t0, squares - m * sum - k1 * y1 - k2 * y2);
-            }
-            if (costs.size() < 3) {
-                return best;
-            }
-            const auto least = std::min_element(costs.begin(), costs.end(),
-                                                [](const auto& p, const auto& q) { return p.second < q.second; });
-            best.t = least->first;
-            // Looks are about 33 ms apart: that many independent samples, whatever the frame rate.
-            const double independent = std::max((hi - lo) / 0.033, 4.0);
-            const double rise = least->second / independent; // one sigma: chi squared grows by one
-            double widest = 0.006;
-            for (const auto& [t0, cost] : costs) {
-                if (cost - least->second < rise) {
-                    widest = std::max(widest, std::abs(t0 - best.t));
-                }
-            }
-            best.sigma = std::hypot(widest, 0.010);
+        const double spread = n * suu - su * su;
+        if (n < 4 || spread <= 0) {
+            return;
         }
-        return best;
+        const double slope = (n * sut - su * st) / spread;
+        const double start = (st - slope * su) / n;
+        if (slope <= 0 || start < *top_ - 0.40 || start > *top_ + 0.12) {
+            return;
+        }
+        const double residual = std::max(0.0, stt - start * st - slope * sut) / n;
+        // The level is known to about a fifth of a per cent of stature; its square root over the slope of the way
+        // is time.
+        const double fromLevel = slope * 0.5 * 0.003 / std::sqrt(std::max(0.2 * way, 0.004));
+        put(MomentId::pelvis_starts_forward, start, std::hypot(std::sqrt(residual), fromLevel, 0.025), "pelvis");
     }
 
     /// First time after impact when hands and mid-hip are both slower than 5 % of their own peak for 0.15 s.
@@ -601,25 +582,43 @@ class Finder {
             }
             return top;
         };
-        // The trackers' own restlessness must not hide a rest: never ask for less than 0.05 statures a second.
-        const double handsBar = std::max(0.05 * peakOf(hands), 0.05), pelvisBar = std::max(0.05 * peakOf(pelvis), 0.05);
+        // The trackers' own restlessness must not hide a rest: what they show while the player stood still at
+        // address is no movement at the finish either.
+        auto restless = [&](const Series& v) {
+            std::vector<double> still;
+            for (std::size_t i = 0; i < v.size(); ++i) {
+                if (address_ && v.t[i] > *address_ - 0.6 && v.t[i] < *address_ - 0.03) {
+                    still.push_back(v.v[i]);
+                }
+            }
+            if (still.size() < 5) {
+                return 0.06;
+            }
+            std::sort(still.begin(), still.end());
+            return 1.5 * still[still.size() * 9 / 10];
+        };
+        const double handsBar = std::max({0.05 * peakOf(hands), restless(hands), 0.05});
+        const double pelvisBar = std::max({0.05 * peakOf(pelvis), restless(pelvis), 0.05});
         auto quietAt = [](const Series& s, double t, double bar) {
             const auto it = std::lower_bound(s.t.begin(), s.t.end(), t);
             return it != s.t.end() && s.v[static_cast<std::size_t>(it - s.t.begin())] < bar;
         };
         const double end = c_.track.back().time.value() * r_;
-        std::optional<double> since;
-        for (double t = *bottom_ + 0.25; t < end - 0.02; t += step) {
-            if (quietAt(hands, t, handsBar) && quietAt(pelvis, t, pelvisBar)) {
-                if (!since) {
-                    since = t;
+        // First as defined, then with a wider bar and a wider sigma: a player who sways in the hold still finishes.
+        for (const double wider : {1.0, 1.8, 3.0}) {
+            std::optional<double> since;
+            for (double t = *bottom_ + 0.25; t < end - 0.02; t += step) {
+                if (quietAt(hands, t, wider * handsBar) && quietAt(pelvis, t, wider * pelvisBar)) {
+                    if (!since) {
+                        since = t;
+                    }
+                    if (t - *since >= 0.15) {
+                        put(MomentId::finish, *since, 0.06 + 0.05 * wider, "hands+pelvis");
+                        return;
+                    }
+                } else {
+                    since.reset();
                 }
-                if (t - *since >= 0.15) {
-                    put(MomentId::finish, *since, 0.08, "hands+pelvis");
-                    return;
-                }
-            } else {
-                since.reset();
             }
         }
         miss("The finish cannot be told: the clip ends before the player comes to rest. Hold the finish for a second.");

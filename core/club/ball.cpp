@@ -277,10 +277,29 @@ std::optional<Ball> findBall(const BallEvidence& evidence, const ShaftTrack& tra
             restingHead = base::Vec2{xs[xs.size() / 2], ys[ys.size() / 2]};
         }
     }
+    // Shoes and socks are bright, round and leave the ground when the heel rises through the ball. From the front
+    // the ball lies nearer the camera than the toes, so below them in the picture; from behind, well beside.
+    const auto onAFoot = [&](base::Vec2 at) {
+        if (!evidence.feet || evidence.staturePixels <= 0) {
+            return false;
+        }
+        const double beside = context.shot.view == marks::View::faceOn ? 0.17 : 0.24;
+        for (const base::Vec2 ankle : {evidence.feet->leadAnkle, evidence.feet->trailAnkle}) {
+            const double dx = (at.x - ankle.x) / evidence.staturePixels;
+            const double dy = (at.y - ankle.y) / evidence.staturePixels;
+            if (std::abs(dx) < beside && dy < 0.075) {
+                return true;
+            }
+        }
+        return false;
+    };
     std::optional<Ball> best;
     double bestWorth = 0.0;
     const auto& times = evidence.times;
     for (const BallSpot& spot : evidence.spots) {
+        if (onAFoot(spot.centre)) {
+            continue;
+        }
         const auto n = static_cast<int>(spot.likeness.size());
         auto time = [&](int i) { return times[static_cast<std::size_t>(spot.firstLooked + i)].value() * r; };
         auto there = [&](int i) {

@@ -6,6 +6,8 @@
 #include <cmath>
 #include <numbers>
 
+#include "body/track.h"
+
 namespace plumbmark::measure {
 namespace {
 
@@ -19,7 +21,9 @@ constexpr int kReach = 3; // frames either side that may stand in for a missing 
 // Assumptions about what one picture does not show; each has its line in docs/measurements.md.
 constexpr double kUnknownDistanceStatures = 2.57; // 4.5 m for 1.75 m
 constexpr double kPitchSigma = 3.0;               // degrees: a camera levelled by eye along its line of sight
-constexpr double kPairCorrelation = 0.5;          // of the software's errors at a lead/trail pair
+constexpr std::uint64_t kWholeClip = 998;            // slot of what is the same at every moment
+// Error of a lead/trail pair's middle against that of one of them; measured on development swings.
+constexpr double kMiddleSideways = 0.40, kMiddleHeight = 0.87;
 constexpr double kShaftPlane = 58.0;              // degrees to the ground; driver about 50, wedge about 63
 constexpr double kHipJoints = 0.10, kHipJointsSigma = 0.010;
 
@@ -371,8 +375,21 @@ std::optional<Vec2> Probe::at(Landmark landmark, base::Seconds time, int slot,
     const auto s = static_cast<std::uint64_t>(slot);
     const double ground = input_->scene.ground.steps().empty() ? 0.0 : input_->scene.ground.sigmaPixels();
     Vec2 p = raw->reference;
-    p.x += noise(keyOf(Kind::markX, what, s), raw->sigma) + noise(keyOf(Kind::ground, 0, s), ground);
-    p.y += noise(keyOf(Kind::markY, what, s), raw->sigma) + noise(keyOf(Kind::ground, 1, s), ground);
+    // The software's marks err in the same way all through a clip (body/track.h says how much of the variance
+    // that is); a person's marks and the tracked club do not.
+    const bool networkMark = raw->origin == base::Origin::network || raw->origin == base::Origin::interpolated;
+    if (quietMarks_) {
+        const Depth still = depthOf(landmark, input_->context.view, depthAs);
+        const auto part = static_cast<std::uint64_t>(groupOf(landmark));
+        const double remains = noise(keyOf(Kind::depth, part, 999), 0.8 * still.sigma);
+        return levelReference(p, still.mean + remains, 0.6 * still.sigma, keyOf(Kind::depth, part, s));
+    }
+    const double share = networkMark ? body::kCommonShare : 0.0;
+    const double common = std::sqrt(share) * raw->sigma, own = std::sqrt(1.0 - share) * raw->sigma;
+    p.x += noise(keyOf(Kind::markX, what, kWholeClip), common) + noise(keyOf(Kind::markX, what, s), own) +
+           noise(keyOf(Kind::ground, 0, s), ground);
+    p.y += noise(keyOf(Kind::markY, what, kWholeClip), common) + noise(keyOf(Kind::markY, what, s), own) +
+           noise(keyOf(Kind::ground, 1, s), ground);
     const Depth depth = depthOf(landmark, input_->context.view, depthAs);
     const auto group = static_cast<std::uint64_t>(groupOf(landmark));
     // What a player's build shifts stays through the swing; a part changes from moment to moment.
@@ -403,20 +420,29 @@ std::optional<Vec2> Probe::at(Landmark landmark, MomentId moment) {
 
 std::optional<Vec2> Probe::mid(Landmark lead, Landmark trail, base::Seconds time, int slot,
                                std::optional<MomentId> depthAs) {
+    const auto ra = rawAt(lead, time);
+    const auto rb = rawAt(trail, time);
+    const bool automatic = ra && rb && ra->origin != base::Origin::hand && rb->origin != base::Origin::hand;
+    quietMarks_ = automatic;
     const auto a = at(lead, time, slot, depthAs);
     const auto b = at(trail, time, slot, depthAs);
+    quietMarks_ = false;
     if (!a || !b) {
         return std::nullopt;
     }
     Vec2 m = base::midpoint(*a, *b);
-    const auto ra = rawAt(lead, time);
-    const auto rb = rawAt(trail, time);
-    if (ra && rb && ra->origin != base::Origin::hand && rb->origin != base::Origin::hand) {
-        const double common = std::sqrt(kPairCorrelation / 2.0 * ra->sigma * rb->sigma);
+    if (automatic) {
+        // The two do not err alone: sideways the silhouette's middle line holds the middle of hips and shoulders
+        // while each joint strays, so their errors oppose each other; in height they err together.
+        const bool held = lead == Landmark::lead_hip || lead == Landmark::lead_shoulder;
+        const double each = std::sqrt((ra->sigma * ra->sigma + rb->sigma * rb->sigma) / 2.0);
         const auto what = static_cast<std::uint64_t>(lead);
         const auto s = static_cast<std::uint64_t>(slot);
-        m.x += noise(keyOf(Kind::pair, 2 * what, s), common);
-        m.y += noise(keyOf(Kind::pair, 2 * what + 1, s), common);
+        const double lasting = std::sqrt(body::kCommonShare), own = std::sqrt(1.0 - body::kCommonShare);
+        const double x = each * (held ? kMiddleSideways : kMiddleHeight), y = each * kMiddleHeight;
+        m.x += noise(keyOf(Kind::pair, 2 * what, kWholeClip), lasting * x) + noise(keyOf(Kind::pair, 2 * what, s), own * x);
+        m.y += noise(keyOf(Kind::pair, 2 * what + 1, kWholeClip), lasting * y) +
+               noise(keyOf(Kind::pair, 2 * what + 1, s), own * y);
     }
     return m;
 }

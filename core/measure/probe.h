@@ -135,6 +135,7 @@ class Probe {
 
   private:
     friend struct Evaluator;
+    bool quietMarks_ = false; ///< mid() tells the marks' noise itself
     struct Raw {
         base::Vec2 reference;
         double sigma;

@@ -65,7 +65,7 @@ struct Scene {
     Scale scale;
     GroundMotion ground;
     int width = 0, height = 0;            ///< picture, px
-    double yawSigmaDegrees = 6.0;         ///< camera's unknown turn off square to the target line
+    double yawSigmaDegrees = 5.0;         ///< camera's unknown turn off square to the target line
     std::optional<double> focalPixels;    ///< where known; else a phone's main lens is assumed
     std::optional<double> distanceMetres; ///< camera to player
     /// Known part of the camera's turn (a stick on the target line): + when things nearer the camera than the

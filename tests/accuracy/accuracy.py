@@ -44,7 +44,7 @@ def swing(job):
     folder.mkdir(parents=True, exist_ok=True)
     truths = list(folder.glob("*.truth.json"))
     if not truths:
-        made = run([str(binary / "demo-data" / "plumbmark-render"), "--random", "--seed", str(seed), "--fps", str(fps),
+        made = run([str(binary / "demo-data" / "plumbmark-render"), "--case", "random", "--seed", str(seed), "--fps", str(fps),
                     "--size", size, "--out", str(folder)])
         truths = list(folder.glob("*.truth.json"))
         if not truths:

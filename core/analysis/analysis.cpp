@@ -10,6 +10,7 @@
 
 #include "analysis/detail/evidence.h"
 #include "analysis/detail/hands.h"
+#include "analysis/detail/steady.h"
 #include "body/observer.h"
 #include "coaching/caution.h"
 #include "coaching/judge.h"
@@ -70,7 +71,8 @@ class Pass {
     Pass(Evidence& evidence, body::Observer* observer, const marks::Track& handTrack)
         : e_(evidence), observer_(observer), handTrack_(handTrack), cadence_(evidence.timeScale.realPerShown),
           search_({evidence.timeScale, evidence.clip.playbackFps}), ball_(evidence.clip.playbackFps),
-          groundStride_(std::max(1, static_cast<int>(std::lround(evidence.clip.playbackFps / evidence.timeScale.realPerShown / 15.0)))) {}
+          groundStride_(std::max(1, static_cast<int>(std::lround(evidence.clip.playbackFps /
+                                                                 evidence.timeScale.realPerShown / 15.0)))) {}
 
     base::Result<void> add(const video::Frame& frame) {
         waiting_.push_back(frame);
@@ -95,7 +97,8 @@ class Pass {
         if (seen) {
             stature_.add(*seen);
         }
-        if (seen && (seen->frame % groundStride_ == 0 || lastGround_ < 0 || seen->frame - lastGround_ >= groundStride_)) {
+        if (seen && (seen->frame % groundStride_ == 0 || lastGround_ < 0 ||
+                     seen->frame - lastGround_ >= groundStride_)) {
             lastGround_ = seen->frame;
             wait();
             const std::array<base::Box, 1> moving{reachOf(*seen)};
@@ -114,8 +117,9 @@ class Pass {
         e_.shaftEvidence = search_.finish();
         e_.ground = ground_.finish(e_.clip.frames);
         if (e_.ground.moved() && ground_.placedShare() < 0.5) {
-            e_.warnings.push_back("The camera moved and the ground could not be followed in half of the clip: "
-                                  "positions against address are less sure. A stand for the camera would help.");
+            e_.warnings.push_back(
+                "The camera moved and the ground could not be followed in half of the clip: "
+                "positions against address are less sure. A stand for the camera would help.");
         }
         ballEvidence_ = ball_.finish();
     }
@@ -167,7 +171,8 @@ class Pass {
         running_ = std::async(std::launch::async, [this, work = std::move(jobs)] {
             for (const Job& job : work) {
                 search_.push(job.frame, job.hands);
-                ball_.push(job.frame, job.feet, ground_.still() ? scene::GroundMotion::Step{} : ground_.latest());
+                ball_.push(job.frame, job.feet,
+                           ground_.still() ? scene::GroundMotion::Step{} : ground_.latest());
             }
         });
     }
@@ -185,7 +190,8 @@ class Pass {
         if (lead) {
             hands.leadWrist = lead->at;
         }
-        // Head centre to ankle is about 0.87 of stature standing, 0.8 bent over (from memory, a search window only).
+        // Head centre to ankle is about 0.87 of stature standing, 0.8 bent over (from memory, a search window
+        // only).
         hands.staturePixels = base::length(head->at - ankle->at) / 0.82;
         hands.gripSigma = 0.02 * hands.staturePixels;
         return hands;
@@ -214,7 +220,9 @@ marks::Track emptyTrack(const std::vector<base::Seconds>& times) {
     return track;
 }
 
-club::FitContext fitContext(const Evidence& e) { return {e.request.context, e.timeScale, e.clip.height}; }
+club::FitContext fitContext(const Evidence& e) {
+    return {e.request.context, e.timeScale, e.clip.height};
+}
 
 /// Shaft and ball as landmarks, except where a hand mark holds the place.
 void addClub(marks::Track& track, const club::ShaftTrack& shaft, const std::optional<club::Ball>& ball,
@@ -254,7 +262,8 @@ Outcome conclude(const Evidence& e, const marks::HandMarks& handMarks) {
     out.track = body::applyHandMarks(automatic, handMarks, timing);
 
     const auto clubMark = [](const marks::HandMark& m) {
-        return m.landmark == Landmark::club_butt || m.landmark == Landmark::club_head || m.landmark == Landmark::grip;
+        return m.landmark == Landmark::club_butt || m.landmark == Landmark::club_head ||
+               m.landmark == Landmark::grip;
     };
     out.shaft = std::any_of(handMarks.begin(), handMarks.end(), clubMark)
                     ? club::applyHandMarks(e.shaft, e.shaftEvidence, fitContext(e), handMarks)
@@ -277,7 +286,8 @@ Outcome conclude(const Evidence& e, const marks::HandMarks& handMarks) {
     out.scene.ground = e.ground;
     out.scene.distanceMetres = e.request.context.cameraDistanceMetres;
     if (e.body.stature) {
-        out.scene.scale = {e.body.stature->pixels, e.body.stature->sigma / e.body.stature->pixels, std::nullopt, "body"};
+        out.scene.scale = {e.body.stature->pixels, e.body.stature->sigma / e.body.stature->pixels,
+                           std::nullopt, "body"};
     } else {
         for (const auto& frame : out.track) {
             if (const auto scale = scene::scaleFromBody(frame, e.request.context.view, e.vertical)) {
@@ -311,15 +321,21 @@ Outcome conclude(const Evidence& e, const marks::HandMarks& handMarks) {
             out.hit = hit;
         }
     }
-    auto found = swing::findMoments({out.track, out.shaft, out.ball, out.scene, out.context, out.timeScale, e.hits,
-                                     passes, {}});
+    auto found = swing::findMoments(
+        {out.track, out.shaft, out.ball, out.scene, out.context, out.timeScale, e.hits, passes, {}});
     out.moments = std::move(found.moments);
+    if (const auto* address = marks::find(out.moments, marks::MomentId::address)) {
+        steadyAddress(automatic, address->time, e.timeScale.realPerShown, out.scene.scale.pixelsPerStature);
+        out.track = body::applyHandMarks(automatic, handMarks, timing);
+    }
     out.warnings.insert(out.warnings.end(), found.missing.begin(), found.missing.end());
     addClub(out.track, out.shaft, out.ball, e.ground);
 
-    out.measurements = measure::measureAll({out.track, out.moments, out.shaft, out.ball, out.scene, out.context, out.timeScale, out.hit});
+    out.measurements = measure::measureAll(
+        {out.track, out.moments, out.shaft, out.ball, out.scene, out.context, out.timeScale, out.hit});
     const auto gates = measure::scaleWarnings(
-        {out.track, out.moments, out.shaft, out.ball, out.scene, out.context, out.timeScale, out.hit}, out.measurements);
+        {out.track, out.moments, out.shaft, out.ball, out.scene, out.context, out.timeScale, out.hit},
+        out.measurements);
     out.warnings.insert(out.warnings.end(), gates.begin(), gates.end());
     out.checkpoints = coaching::judge(coaching::Playbook::standard(), out.measurements, out.context, {});
     const std::array<coaching::SwingNumbers, 1> swings{coaching::SwingNumbers{out.measurements}};
@@ -329,8 +345,8 @@ Outcome conclude(const Evidence& e, const marks::HandMarks& handMarks) {
 
 } // namespace
 
-base::Result<std::optional<Analysed>> analyse(video::Clip& clip, const NetworkBytes& network, const Request& request,
-                                              const base::Progress& progress) {
+base::Result<std::optional<Analysed>> analyse(video::Clip& clip, const NetworkBytes& network,
+                                              const Request& request, const base::Progress& progress) {
     auto e = std::make_shared<Evidence>();
     e->clip = clip.info();
     e->times = clip.times();
@@ -338,8 +354,9 @@ base::Result<std::optional<Analysed>> analyse(video::Clip& clip, const NetworkBy
     e->timeScale = timeScaleOf(e->clip, request.captureFps);
     e->warnings = e->clip.warnings;
     if (!e->timeScale.known) {
-        e->warnings.push_back("This clip does not say how fast it was filmed, so no times are given. Tell the capture "
-                              "rate (frames a second) to get them.");
+        e->warnings.push_back(
+            "This clip does not say how fast it was filmed, so no times are given. Tell the capture "
+            "rate (frames a second) to get them.");
     }
 
     std::unique_ptr<body::Observer> observer;
@@ -348,8 +365,9 @@ base::Result<std::optional<Analysed>> analyse(video::Clip& clip, const NetworkBy
     } else if (network) {
         return made.error();
     } else {
-        e->warnings.push_back("The pose network is not installed, so only hand marks and what follows from them are "
-                              "used. Run platform/linux/fetch-network.sh to install it.");
+        e->warnings.push_back(
+            "The pose network is not installed, so only hand marks and what follows from them are "
+            "used. Run platform/linux/fetch-network.sh to install it.");
     }
     const marks::Track byHand = body::applyHandMarks(emptyTrack(e->times), request.handMarks, {});
 
@@ -396,13 +414,15 @@ base::Result<std::optional<Analysed>> analyse(video::Clip& clip, const NetworkBy
         ballEvidence = pass.ballEvidence();
     }
     if (observer && e->observations.empty()) {
-        e->warnings.push_back("No player was found in this clip: the whole body should be in the picture, upright and "
-                              "not too small.");
+        e->warnings.push_back(
+            "No player was found in this clip: the whole body should be in the picture, upright and "
+            "not too small.");
     }
 
     progress.tell(0.96, "Finding the key moments");
     if (!e->observations.empty()) {
-        e->body = body::autoTrack(e->observations, e->times, request.context, {e->timeScale.realPerShown, std::nullopt});
+        e->body = body::autoTrack(e->observations, e->times, request.context,
+                                  {e->timeScale.realPerShown, std::nullopt});
         e->warnings.insert(e->warnings.end(), e->body.warnings.begin(), e->body.warnings.end());
     }
     e->shaft = club::fitShaft(e->shaftEvidence, fitContext(*e), request.handMarks);
@@ -412,9 +432,12 @@ base::Result<std::optional<Analysed>> analyse(video::Clip& clip, const NetworkBy
     e->ball = club::findBall(ballEvidence, e->shaft, fitContext(*e));
 
     Analysed analysed{conclude(*e, request.handMarks), e};
-    // The jolt of the hit must not be smoothed: once impact is known, the body's track is made again around it.
-    if (const auto* impact = marks::find(analysed.outcome.moments, marks::MomentId::impact); impact && !e->observations.empty()) {
-        e->body = body::autoTrack(e->observations, e->times, request.context, {e->timeScale.realPerShown, impact->time});
+    // The jolt of the hit must not be smoothed: once impact is known, the body's track is made again around
+    // it.
+    if (const auto* impact = marks::find(analysed.outcome.moments, marks::MomentId::impact);
+        impact && !e->observations.empty()) {
+        e->body = body::autoTrack(e->observations, e->times, request.context,
+                                  {e->timeScale.realPerShown, impact->time});
         analysed.outcome = conclude(*e, request.handMarks);
     }
     progress.tell(1.0, "Done");

@@ -41,9 +41,9 @@ struct Outcome {
 
 struct Request {
     marks::ShotContext context;
-    std::optional<double> rollDegrees;                              ///< tilt sensor
-    std::optional<std::pair<base::Vec2, base::Vec2>> plumbEdge;     ///< marked by hand
-    std::optional<double> captureFps;                               ///< told by the coach
+    std::optional<double> rollDegrees;                          ///< tilt sensor
+    std::optional<std::pair<base::Vec2, base::Vec2>> plumbEdge; ///< marked by hand
+    std::optional<double> captureFps;                           ///< told by the coach
     marks::HandMarks handMarks;
 };
 

@@ -15,8 +15,14 @@ template <class UnitTag> class Quantity {
     constexpr explicit Quantity(double value) : value_(value) {}
     [[nodiscard]] constexpr double value() const { return value_; }
 
-    constexpr Quantity& operator+=(Quantity other) { value_ += other.value_; return *this; }
-    constexpr Quantity& operator-=(Quantity other) { value_ -= other.value_; return *this; }
+    constexpr Quantity& operator+=(Quantity other) {
+        value_ += other.value_;
+        return *this;
+    }
+    constexpr Quantity& operator-=(Quantity other) {
+        value_ -= other.value_;
+        return *this;
+    }
     friend constexpr Quantity operator+(Quantity a, Quantity b) { return Quantity{a.value_ + b.value_}; }
     friend constexpr Quantity operator-(Quantity a, Quantity b) { return Quantity{a.value_ - b.value_}; }
     friend constexpr Quantity operator-(Quantity a) { return Quantity{-a.value_}; }
@@ -34,7 +40,11 @@ using Seconds = Quantity<struct SecondsUnit>;
 using Degrees = Quantity<struct DegreesUnit>;
 using Metres = Quantity<struct MetresUnit>;
 
-[[nodiscard]] constexpr double radians(Degrees angle) { return angle.value() * std::numbers::pi / 180.0; }
-[[nodiscard]] constexpr Degrees degreesFromRadians(double angle) { return Degrees{angle * 180.0 / std::numbers::pi}; }
+[[nodiscard]] constexpr double radians(Degrees angle) {
+    return angle.value() * std::numbers::pi / 180.0;
+}
+[[nodiscard]] constexpr Degrees degreesFromRadians(double angle) {
+    return Degrees{angle * 180.0 / std::numbers::pi};
+}
 
 } // namespace plumbmark::base

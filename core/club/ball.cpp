@@ -277,8 +277,9 @@ std::optional<Ball> findBall(const BallEvidence& evidence, const ShaftTrack& tra
             restingHead = base::Vec2{xs[xs.size() / 2], ys[ys.size() / 2]};
         }
     }
-    // Shoes and socks are bright, round and leave the ground when the heel rises through the ball. From the front
-    // the ball lies nearer the camera than the toes, so below them in the picture; from behind, well beside.
+    // Shoes and socks are bright, round and leave the ground when the heel rises through the ball. From the
+    // front the ball lies nearer the camera than the toes, so below them in the picture; from behind, well
+    // beside.
     const auto onAFoot = [&](base::Vec2 at) {
         if (!evidence.feet || evidence.staturePixels <= 0) {
             return false;

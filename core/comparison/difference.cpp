@@ -13,9 +13,10 @@ constexpr double kTwoSided95 = 1.96; // standard normal, 2.5 % on each side
 
 constexpr std::array<std::string_view, 3> kHands{"takeaway_width", "hand_path", "hands_ahead"};
 constexpr std::array<std::string_view, 3> kShaft{"shaft_lean", "shaft_plane", "shaft_at_top"};
-constexpr std::array<std::string_view, 4> kTime{"tempo_ratio", "backswing_time", "downswing_time", "start_down_lead"};
-constexpr std::array<std::string_view, 6> kBody{"pelvis_shift", "chest_shift", "head_travel", "head_rise", "spine_tilt",
-                                                "chest_share_of_shift"};
+constexpr std::array<std::string_view, 4> kTime{"tempo_ratio", "backswing_time", "downswing_time",
+                                                "start_down_lead"};
+constexpr std::array<std::string_view, 6> kBody{"pelvis_shift", "chest_shift", "head_travel",
+                                                "head_rise",    "spine_tilt",  "chest_share_of_shift"};
 
 template <std::size_t N> bool holds(const std::array<std::string_view, N>& ids, std::string_view id) {
     return std::find(ids.begin(), ids.end(), id) != ids.end();
@@ -25,10 +26,14 @@ template <std::size_t N> bool holds(const std::array<std::string_view, N>& ids, 
 
 bool isMatchedQuantity(std::string_view id, Feature feature) {
     switch (feature) {
-    case Feature::hands: return holds(kHands, id);
-    case Feature::shaft: return holds(kShaft, id);
-    case Feature::time_from_impact: return holds(kTime, id);
-    case Feature::body: return holds(kBody, id);
+    case Feature::hands:
+        return holds(kHands, id);
+    case Feature::shaft:
+        return holds(kShaft, id);
+    case Feature::time_from_impact:
+        return holds(kTime, id);
+    case Feature::body:
+        return holds(kBody, id);
     }
     return false;
 }
@@ -44,8 +49,13 @@ std::vector<Difference> differences(const std::vector<measure::Measurement>& fir
         if (b == nullptr || !b->value || b->method != a.method || b->value->unit != a.value->unit) {
             continue;
         }
-        Difference row{a.id, a.moment, *a.value, *b->value, a.value->value - b->value->value,
-                       std::hypot(a.value->sigma, b->value->sigma), false};
+        Difference row{a.id,
+                       a.moment,
+                       *a.value,
+                       *b->value,
+                       a.value->value - b->value->value,
+                       std::hypot(a.value->sigma, b->value->sigma),
+                       false};
         row.beyondDoubt = std::abs(row.difference) > kTwoSided95 * row.sigma;
         rows.push_back(std::move(row));
     }
@@ -55,12 +65,14 @@ std::vector<Difference> differences(const std::vector<measure::Measurement>& fir
 std::vector<std::string> cameraWarnings(const Side& first, const Side& second) {
     std::vector<std::string> out;
     if (first.scene.vertical.source == "assumed" || second.scene.vertical.source == "assumed") {
-        out.emplace_back("True vertical is only assumed in one of the clips: tilts and shaft lean may differ by the "
-                         "cameras alone. Mark a plumb edge, or film with the level shown.");
+        out.emplace_back(
+            "True vertical is only assumed in one of the clips: tilts and shaft lean may differ by the "
+            "cameras alone. Mark a plumb edge, or film with the level shown.");
     }
     if (first.scene.distanceMetres && second.scene.distanceMetres &&
         std::abs(*first.scene.distanceMetres - *second.scene.distanceMetres) > 1.0) {
-        out.emplace_back("The cameras stood at different distances: numbers against the trail ankle and the ball suffer.");
+        out.emplace_back(
+            "The cameras stood at different distances: numbers against the trail ankle and the ball suffer.");
     }
     const double a = first.scene.scale.pixelsPerStature / std::max(1, first.scene.height);
     const double b = second.scene.scale.pixelsPerStature / std::max(1, second.scene.height);

@@ -22,10 +22,11 @@ struct Difference {
     bool beyondDoubt = false; ///< |difference| > 1.96 sigma
 };
 
-/// Rows for every number both swings could tell, of one method version; never for a quantity that the matching
-/// used (swings matched by hands are at the same hands by choice, so their hands cannot differ).
+/// Rows for every number both swings could tell, of one method version; never for a quantity that the
+/// matching used (swings matched by hands are at the same hands by choice, so their hands cannot differ).
 [[nodiscard]] std::vector<Difference> differences(const std::vector<measure::Measurement>& first,
-                                                  const std::vector<measure::Measurement>& second, Feature matchedBy);
+                                                  const std::vector<measure::Measurement>& second,
+                                                  Feature matchedBy);
 
 /// Whether a measurement says the quantity that `feature` puts together.
 [[nodiscard]] bool isMatchedQuantity(std::string_view id, Feature feature);

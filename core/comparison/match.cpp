@@ -14,10 +14,11 @@ using base::Seconds;
 using marks::Landmark;
 using marks::MomentId;
 
-constexpr std::array<std::pair<Feature, std::string_view>, 4> kNames{{{Feature::hands, "hands"},
-                                                                      {Feature::shaft, "shaft"},
-                                                                      {Feature::time_from_impact, "time-from-impact"},
-                                                                      {Feature::body, "body"}}};
+constexpr std::array<std::pair<Feature, std::string_view>, 4> kNames{
+    {{Feature::hands, "hands"},
+     {Feature::shaft, "shaft"},
+     {Feature::time_from_impact, "time-from-impact"},
+     {Feature::body, "body"}}};
 
 /// Key moments that pin the map whatever the feature. Level moments are left to the feature itself: pinning
 /// them would claim that swings with another shaft at the same hands are elsewhere than they are.
@@ -53,8 +54,8 @@ struct Sampler {
             if (!a || !b || !c || !d || !e) {
                 return std::nullopt;
             }
-            return std::vector<double>{(a->x + b->x) / 2, (a->y + b->y) / 2, a->x - b->x,
-                                       (c->x + d->x) / 2, (c->y + d->y) / 2, c->x - d->x, e->x, e->y};
+            return std::vector<double>{(a->x + b->x) / 2, (a->y + b->y) / 2, a->x - b->x, (c->x + d->x) / 2,
+                                       (c->y + d->y) / 2, c->x - d->x,       e->x,        e->y};
         }
         case Feature::shaft: {
             const std::size_t i = marks::frameAt(side.track, t);
@@ -70,7 +71,8 @@ struct Sampler {
             const double turned = -(angle + side.scene.vertical.angleDegrees) * side.context.sideSign();
             return std::vector<double>{(turned - fullTurns) / 57.3};
         }
-        case Feature::time_from_impact: break;
+        case Feature::time_from_impact:
+            break;
         }
         return std::nullopt;
     }
@@ -147,8 +149,8 @@ double squared(const std::vector<double>& a, const std::vector<double>& b) {
     return sum;
 }
 
-/// Knots of one segment: the warp's path averaged to one partner per sample of the first, refined by the foot of
-/// the perpendicular on the second's polyline, kept monotone.
+/// Knots of one segment: the warp's path averaged to one partner per sample of the first, refined by the foot
+/// of the perpendicular on the second's polyline, kept monotone.
 void addKnots(const Path& a, const Path& b, std::vector<Match::Knot>& knots) {
     const int n = static_cast<int>(a.times.size()), m = static_cast<int>(b.times.size());
     double spread = 0;
@@ -170,7 +172,8 @@ void addKnots(const Path& a, const Path& b, std::vector<Match::Knot>& knots) {
             continue;
         }
         double best = std::numeric_limits<double>::max(), foot = p;
-        for (int j = std::max(0, static_cast<int>(p) - 2); j < std::min(m - 1, static_cast<int>(p) + 3); ++j) {
+        for (int j = std::max(0, static_cast<int>(p) - 2); j < std::min(m - 1, static_cast<int>(p) + 3);
+             ++j) {
             const auto& q0 = b.values[static_cast<std::size_t>(j)];
             const auto& q1 = b.values[static_cast<std::size_t>(j) + 1];
             double along = 0, len = 0;
@@ -201,20 +204,23 @@ void addKnots(const Path& a, const Path& b, std::vector<Match::Knot>& knots) {
     }
     std::vector<double> up(smooth), down(smooth);
     for (int i = 1; i < n; ++i) {
-        up[static_cast<std::size_t>(i)] = std::max(up[static_cast<std::size_t>(i)], up[static_cast<std::size_t>(i) - 1]);
+        up[static_cast<std::size_t>(i)] =
+            std::max(up[static_cast<std::size_t>(i)], up[static_cast<std::size_t>(i) - 1]);
     }
     for (int i = n - 2; i >= 0; --i) {
-        down[static_cast<std::size_t>(i)] = std::min(down[static_cast<std::size_t>(i)], down[static_cast<std::size_t>(i) + 1]);
+        down[static_cast<std::size_t>(i)] =
+            std::min(down[static_cast<std::size_t>(i)], down[static_cast<std::size_t>(i) + 1]);
     }
     for (int i = knots.empty() ? 0 : 1; i < n; ++i) {
-        const double j = std::clamp((up[static_cast<std::size_t>(i)] + down[static_cast<std::size_t>(i)]) / 2, 0.0, m - 1.0);
+        const double j = std::clamp((up[static_cast<std::size_t>(i)] + down[static_cast<std::size_t>(i)]) / 2,
+                                    0.0, m - 1.0);
         knots.push_back({a.times[static_cast<std::size_t>(i)],
                          b.times.front() + (b.times.back() - b.times.front()) * (j / (m - 1))});
     }
 }
 
-std::optional<Seconds> mapThrough(const std::vector<Match::Knot>& knots, Seconds t, Seconds Match::Knot::* from,
-                                  Seconds Match::Knot::* to) {
+std::optional<Seconds> mapThrough(const std::vector<Match::Knot>& knots, Seconds t,
+                                  Seconds Match::Knot::*from, Seconds Match::Knot::*to) {
     if (knots.size() < 2 || t < knots.front().*from || t > knots.back().*from) {
         return std::nullopt;
     }
@@ -256,7 +262,8 @@ std::optional<Seconds> Match::inFirst(Seconds second) const {
     return mapThrough(knots_, second, &Knot::second, &Knot::first);
 }
 
-WarpPath warp(const std::vector<std::vector<double>>& a, const std::vector<std::vector<double>>& b, double evenness) {
+WarpPath warp(const std::vector<std::vector<double>>& a, const std::vector<std::vector<double>>& b,
+              double evenness) {
     const std::size_t n = a.size(), m = b.size();
     WarpPath out;
     if (n == 0 || m == 0) {
@@ -307,20 +314,26 @@ WarpPath warp(const std::vector<std::vector<double>>& a, const std::vector<std::
 
 base::Result<Match> matchSwings(const Side& first, const Side& second, Feature feature) {
     if (first.context.view != second.context.view) {
-        return base::inputError("compare.views", "One swing is filmed face-on and the other down-the-line; compare two "
-                                                 "swings of the same view.");
+        return base::inputError("compare.views",
+                                "One swing is filmed face-on and the other down-the-line; compare two "
+                                "swings of the same view.");
     }
     if (feature == Feature::time_from_impact) {
         const auto* a = marks::find(first.moments, MomentId::impact);
         const auto* b = marks::find(second.moments, MomentId::impact);
         if (!a || !b || !first.timeScale.known || !second.timeScale.known) {
-            return base::inputError("compare.impact", "Matching by time needs impact and a known capture rate in both "
-                                                      "swings; match by hands instead.");
+            return base::inputError("compare.impact",
+                                    "Matching by time needs impact and a known capture rate in both "
+                                    "swings; match by hands instead.");
         }
         const double rate = first.timeScale.realPerShown / second.timeScale.realPerShown;
-        const Seconds early = std::max(first.track.front().time - a->time, (second.track.front().time - b->time) / rate);
-        const Seconds late = std::min(first.track.back().time - a->time, (second.track.back().time - b->time) / rate);
-        return Match(feature, {{a->time + early, b->time + early * rate}, {a->time, b->time}, {a->time + late, b->time + late * rate}});
+        const Seconds early =
+            std::max(first.track.front().time - a->time, (second.track.front().time - b->time) / rate);
+        const Seconds late =
+            std::min(first.track.back().time - a->time, (second.track.back().time - b->time) / rate);
+        return Match(feature, {{a->time + early, b->time + early * rate},
+                               {a->time, b->time},
+                               {a->time + late, b->time + late * rate}});
     }
     std::vector<Match::Knot> pins;
     for (const MomentId id : kPins) {
@@ -331,8 +344,9 @@ base::Result<Match> matchSwings(const Side& first, const Side& second, Feature f
         }
     }
     if (pins.size() < 2) {
-        return base::inputError("compare.moments", "These two swings share too few key moments to be put side by side; "
-                                                   "mark address, top or impact by hand.");
+        return base::inputError("compare.moments",
+                                "These two swings share too few key moments to be put side by side; "
+                                "mark address, top or impact by hand.");
     }
     const auto sa = samplerOf(first, pins.front().first), sb = samplerOf(second, pins.front().second);
     std::vector<Match::Knot> knots;
@@ -346,8 +360,9 @@ base::Result<Match> matchSwings(const Side& first, const Side& second, Feature f
         addKnots(*a, *b, knots);
     }
     if (knots.size() < 2) {
-        return base::inputError("compare.feature", std::string("The ") + std::string(featureName(feature)) +
-                                                       " could not be followed in both swings; match by another feature.");
+        return base::inputError("compare.feature",
+                                std::string("The ") + std::string(featureName(feature)) +
+                                    " could not be followed in both swings; match by another feature.");
     }
     return Match(feature, std::move(knots));
 }

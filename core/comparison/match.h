@@ -26,8 +26,8 @@ enum class Feature {
 [[nodiscard]] std::string_view featureName(Feature feature);
 [[nodiscard]] std::optional<Feature> featureFromName(std::string_view name);
 
-/// One swing as a comparison sees it. Borrowed values. A left-hander and a mirrored clip are mirrored here, so
-/// that "toward the target" means the same on both sides.
+/// One swing as a comparison sees it. Borrowed values. A left-hander and a mirrored clip are mirrored here,
+/// so that "toward the target" means the same on both sides.
 struct Side {
     const marks::Track& track;
     const marks::Moments& moments;
@@ -55,21 +55,22 @@ class Match {
     std::vector<Knot> knots_; ///< both columns rise
 };
 
-/// Matches two swings. Between shared key moments (which are put together exactly) the feature's path of one is
-/// laid on the other's by dynamic time warping on a 240-a-second grid and refined below the grid; where the
-/// feature rests, time runs evenly. Errors (input): "compare.views" (one face-on, one down-the-line),
+/// Matches two swings. Between shared key moments (which are put together exactly) the feature's path of one
+/// is laid on the other's by dynamic time warping on a 240-a-second grid and refined below the grid; where
+/// the feature rests, time runs evenly. Errors (input): "compare.views" (one face-on, one down-the-line),
 /// "compare.moments" (fewer than two key moments in common), "compare.feature" (the feature is missing in
 /// one of them), "compare.impact" (time from impact without both impacts or without both time scales).
 base::Result<Match> matchSwings(const Side& first, const Side& second, Feature feature);
 
-/// Dynamic time warping of two sequences of equal-length vectors, Euclidean cost, steps (1,0), (0,1), (1,1), both
-/// ends pinned (Sakoe & Chiba 1978, symmetric, without slope weights). Returns the path as index pairs and its
-/// total cost. `evenness` adds a small cost for leaving the straight diagonal, so that rests run evenly.
+/// Dynamic time warping of two sequences of equal-length vectors, Euclidean cost, steps (1,0), (0,1), (1,1),
+/// both ends pinned (Sakoe & Chiba 1978, symmetric, without slope weights). Returns the path as index pairs
+/// and its total cost. `evenness` adds a small cost for leaving the straight diagonal, so that rests run
+/// evenly.
 struct WarpPath {
     std::vector<std::pair<int, int>> path;
     double cost = 0.0;
 };
-[[nodiscard]] WarpPath warp(const std::vector<std::vector<double>>& a, const std::vector<std::vector<double>>& b,
-                            double evenness = 0.0);
+[[nodiscard]] WarpPath warp(const std::vector<std::vector<double>>& a,
+                            const std::vector<std::vector<double>>& b, double evenness = 0.0);
 
 } // namespace plumbmark::comparison

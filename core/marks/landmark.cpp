@@ -7,16 +7,18 @@
 namespace plumbmark::marks {
 namespace {
 constexpr std::array<std::string_view, kLandmarkCount> kNames{
-    "nose", "head_centre", "head_crown", "head_front", "head_back", "lead_ear", "trail_ear", "neck_base",
-    "lead_shoulder", "trail_shoulder", "lead_elbow", "trail_elbow", "lead_wrist", "trail_wrist",
-    "lead_hip", "trail_hip", "lead_knee", "trail_knee", "lead_ankle", "trail_ankle",
-    "lead_heel", "trail_heel", "lead_toe", "trail_toe",
-    "grip", "belt_buckle", "sternum", "pelvis_rear",
-    "club_butt", "club_head", "leading_edge", "ball", "stick_near", "stick_far", "ground_lead", "ground_trail"};
+    "nose",         "head_centre", "head_crown",    "head_front",     "head_back",   "lead_ear",
+    "trail_ear",    "neck_base",   "lead_shoulder", "trail_shoulder", "lead_elbow",  "trail_elbow",
+    "lead_wrist",   "trail_wrist", "lead_hip",      "trail_hip",      "lead_knee",   "trail_knee",
+    "lead_ankle",   "trail_ankle", "lead_heel",     "trail_heel",     "lead_toe",    "trail_toe",
+    "grip",         "belt_buckle", "sternum",       "pelvis_rear",    "club_butt",   "club_head",
+    "leading_edge", "ball",        "stick_near",    "stick_far",      "ground_lead", "ground_trail"};
 static_assert(!kNames.back().empty(), "one name per landmark");
 } // namespace
 
-std::string_view landmarkName(Landmark landmark) { return kNames[static_cast<std::size_t>(landmark)]; }
+std::string_view landmarkName(Landmark landmark) {
+    return kNames[static_cast<std::size_t>(landmark)];
+}
 
 std::optional<Landmark> landmarkFromName(std::string_view name) {
     const auto it = std::find(kNames.begin(), kNames.end(), name);

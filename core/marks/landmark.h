@@ -16,17 +16,42 @@ namespace plumbmark::marks {
 
 /// Points on player, club, ball and ground. Joints are joint centres. Lead = nearer the target.
 enum class Landmark : unsigned char {
-    nose, head_centre, head_crown, head_front, head_back, lead_ear, trail_ear, neck_base,
-    lead_shoulder, trail_shoulder, lead_elbow, trail_elbow, lead_wrist, trail_wrist,
-    lead_hip, trail_hip, lead_knee, trail_knee, lead_ankle, trail_ankle,
-    lead_heel, trail_heel, lead_toe, trail_toe,
-    grip,         ///< hands: midpoint of both hands on the club
-    belt_buckle, sternum, ///< facing marks
-    pelvis_rear,  ///< rear outline of the pelvis (down-the-line)
-    club_butt, club_head, leading_edge,
+    nose,
+    head_centre,
+    head_crown,
+    head_front,
+    head_back,
+    lead_ear,
+    trail_ear,
+    neck_base,
+    lead_shoulder,
+    trail_shoulder,
+    lead_elbow,
+    trail_elbow,
+    lead_wrist,
+    trail_wrist,
+    lead_hip,
+    trail_hip,
+    lead_knee,
+    trail_knee,
+    lead_ankle,
+    trail_ankle,
+    lead_heel,
+    trail_heel,
+    lead_toe,
+    trail_toe,
+    grip, ///< hands: midpoint of both hands on the club
+    belt_buckle,
+    sternum,     ///< facing marks
+    pelvis_rear, ///< rear outline of the pelvis (down-the-line)
+    club_butt,
+    club_head,
+    leading_edge,
     ball,
-    stick_near, stick_far, ///< ends of an alignment stick
-    ground_lead, ground_trail, ///< two points of the ground line
+    stick_near,
+    stick_far, ///< ends of an alignment stick
+    ground_lead,
+    ground_trail, ///< two points of the ground line
 };
 inline constexpr std::size_t kLandmarkCount = static_cast<std::size_t>(Landmark::ground_trail) + 1;
 
@@ -36,8 +61,8 @@ inline constexpr std::size_t kLandmarkCount = static_cast<std::size_t>(Landmark:
 
 /// One landmark in one frame.
 struct Mark {
-    base::Vec2 at;          ///< upright picture pixels
-    double sigma = 0.0;     ///< one sigma per axis, px, > 0
+    base::Vec2 at;      ///< upright picture pixels
+    double sigma = 0.0; ///< one sigma per axis, px, > 0
     base::Origin origin = base::Origin::network;
 };
 
@@ -45,7 +70,9 @@ struct FrameMarks {
     base::Seconds time; ///< presentation time from the first frame
     std::array<std::optional<Mark>, kLandmarkCount> points;
 
-    [[nodiscard]] const std::optional<Mark>& operator[](Landmark l) const { return points[static_cast<std::size_t>(l)]; }
+    [[nodiscard]] const std::optional<Mark>& operator[](Landmark l) const {
+        return points[static_cast<std::size_t>(l)];
+    }
     [[nodiscard]] std::optional<Mark>& operator[](Landmark l) { return points[static_cast<std::size_t>(l)]; }
 };
 

@@ -13,12 +13,19 @@ template <class E, std::size_t N> using Names = std::array<std::pair<E, std::str
 
 constexpr Names<View, 2> kViews{{{View::faceOn, "face-on"}, {View::downTheLine, "down-the-line"}}};
 constexpr Names<Hand, 2> kHands{{{Hand::right, "right"}, {Hand::left, "left"}}};
-constexpr Names<ShotKind, 7> kShots{{{ShotKind::full, "full"}, {ShotKind::half, "half"}, {ShotKind::pitch, "pitch"},
-                                     {ShotKind::chip, "chip"}, {ShotKind::bunker, "bunker"}, {ShotKind::putt, "putt"},
+constexpr Names<ShotKind, 7> kShots{{{ShotKind::full, "full"},
+                                     {ShotKind::half, "half"},
+                                     {ShotKind::pitch, "pitch"},
+                                     {ShotKind::chip, "chip"},
+                                     {ShotKind::bunker, "bunker"},
+                                     {ShotKind::putt, "putt"},
                                      {ShotKind::practice, "practice"}}};
-constexpr Names<ClubKind, 6> kClubs{{{ClubKind::driver, "driver"}, {ClubKind::wood, "wood"},
-                                     {ClubKind::hybrid, "hybrid"}, {ClubKind::iron, "iron"},
-                                     {ClubKind::wedge, "wedge"}, {ClubKind::putter, "putter"}}};
+constexpr Names<ClubKind, 6> kClubs{{{ClubKind::driver, "driver"},
+                                     {ClubKind::wood, "wood"},
+                                     {ClubKind::hybrid, "hybrid"},
+                                     {ClubKind::iron, "iron"},
+                                     {ClubKind::wedge, "wedge"},
+                                     {ClubKind::putter, "putter"}}};
 
 template <class E, std::size_t N> std::string_view nameOf(const Names<E, N>& names, E value) {
     for (const auto& [e, name] : names) {
@@ -40,12 +47,24 @@ template <class E, std::size_t N> std::optional<E> valueOf(const Names<E, N>& na
 
 } // namespace
 
-std::string_view viewName(View view) { return nameOf(kViews, view); }
-std::string_view handName(Hand hand) { return nameOf(kHands, hand); }
-std::string_view shotKindName(ShotKind kind) { return nameOf(kShots, kind); }
-std::optional<View> viewFromName(std::string_view name) { return valueOf(kViews, name); }
-std::optional<Hand> handFromName(std::string_view name) { return valueOf(kHands, name); }
-std::optional<ShotKind> shotKindFromName(std::string_view name) { return valueOf(kShots, name); }
+std::string_view viewName(View view) {
+    return nameOf(kViews, view);
+}
+std::string_view handName(Hand hand) {
+    return nameOf(kHands, hand);
+}
+std::string_view shotKindName(ShotKind kind) {
+    return nameOf(kShots, kind);
+}
+std::optional<View> viewFromName(std::string_view name) {
+    return valueOf(kViews, name);
+}
+std::optional<Hand> handFromName(std::string_view name) {
+    return valueOf(kHands, name);
+}
+std::optional<ShotKind> shotKindFromName(std::string_view name) {
+    return valueOf(kShots, name);
+}
 
 std::string clubName(Club club) {
     std::string text(nameOf(kClubs, club.kind));

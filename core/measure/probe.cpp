@@ -21,10 +21,13 @@ constexpr int kReach = 3; // frames either side that may stand in for a missing 
 // Assumptions about what one picture does not show; each has its line in docs/measurements.md.
 constexpr double kUnknownDistanceStatures = 2.57; // 4.5 m for 1.75 m
 constexpr double kPitchSigma = 3.0;               // degrees: a camera levelled by eye along its line of sight
-constexpr std::uint64_t kWholeClip = 998;            // slot of what is the same at every moment
+constexpr std::uint64_t kWholeClip = 998;         // slot of what is the same at every moment
 // Error of a lead/trail pair's middle against that of one of them; measured on development swings.
-constexpr double kMiddleSideways = 0.40, kMiddleHeight = 0.87;
-constexpr double kShaftPlane = 58.0;              // degrees to the ground; driver about 50, wedge about 63
+constexpr double kMiddleSideways = 0.42, kMiddleHeight = 0.87;
+/// Less of it lasts through the clip than of a single joint's: the silhouette's outline changes with the
+/// turn.
+constexpr double kMiddleCommonShare = 0.70;
+constexpr double kShaftPlane = 58.0; // degrees to the ground; driver about 50, wedge about 63
 constexpr double kHipJoints = 0.10, kHipJointsSigma = 0.010;
 
 enum class Group : std::uint64_t { head, shoulder, elbow, hand, hip, knee, ankle, foot, front, ground };
@@ -377,7 +380,8 @@ std::optional<Vec2> Probe::at(Landmark landmark, base::Seconds time, int slot,
     Vec2 p = raw->reference;
     // The software's marks err in the same way all through a clip (body/track.h says how much of the variance
     // that is); a person's marks and the tracked club do not.
-    const bool networkMark = raw->origin == base::Origin::network || raw->origin == base::Origin::interpolated;
+    const bool networkMark =
+        raw->origin == base::Origin::network || raw->origin == base::Origin::interpolated;
     if (quietMarks_) {
         const Depth still = depthOf(landmark, input_->context.view, depthAs);
         const auto part = static_cast<std::uint64_t>(groupOf(landmark));
@@ -432,15 +436,16 @@ std::optional<Vec2> Probe::mid(Landmark lead, Landmark trail, base::Seconds time
     }
     Vec2 m = base::midpoint(*a, *b);
     if (automatic) {
-        // The two do not err alone: sideways the silhouette's middle line holds the middle of hips and shoulders
-        // while each joint strays, so their errors oppose each other; in height they err together.
+        // The two do not err alone: sideways the silhouette's middle line holds the middle of hips and
+        // shoulders while each joint strays, so their errors oppose each other; in height they err together.
         const bool held = lead == Landmark::lead_hip || lead == Landmark::lead_shoulder;
         const double each = std::sqrt((ra->sigma * ra->sigma + rb->sigma * rb->sigma) / 2.0);
         const auto what = static_cast<std::uint64_t>(lead);
         const auto s = static_cast<std::uint64_t>(slot);
-        const double lasting = std::sqrt(body::kCommonShare), own = std::sqrt(1.0 - body::kCommonShare);
+        const double lasting = std::sqrt(kMiddleCommonShare), own = std::sqrt(1.0 - kMiddleCommonShare);
         const double x = each * (held ? kMiddleSideways : kMiddleHeight), y = each * kMiddleHeight;
-        m.x += noise(keyOf(Kind::pair, 2 * what, kWholeClip), lasting * x) + noise(keyOf(Kind::pair, 2 * what, s), own * x);
+        m.x += noise(keyOf(Kind::pair, 2 * what, kWholeClip), lasting * x) +
+               noise(keyOf(Kind::pair, 2 * what, s), own * x);
         m.y += noise(keyOf(Kind::pair, 2 * what + 1, kWholeClip), lasting * y) +
                noise(keyOf(Kind::pair, 2 * what + 1, s), own * y);
     }

@@ -30,6 +30,33 @@ const std::vector<marks::MomentId>& everyMoment() {
     return all;
 }
 
+namespace {
+
+/// A sigma wider than this decides nothing: it is about the whole spread of players (domain's ranges), so a
+/// value would only look like knowledge.
+double tellingLimit(base::Unit unit) {
+    switch (unit) {
+    case base::Unit::degrees:
+        return 25.0;
+    case base::Unit::seconds:
+        return 0.25;
+    case base::Unit::ratio:
+        return 0.45;
+    case base::Unit::statures:
+        return 0.08;
+    case base::Unit::stance_widths:
+        return 0.45;
+    case base::Unit::hip_joint_distances:
+        return 0.7;
+    case base::Unit::pixels:
+    case base::Unit::metres:
+        break;
+    }
+    return 1e9;
+}
+
+} // namespace
+
 const Definitions& allDefinitions() {
     static const Definitions all = [] {
         Definitions list;
@@ -50,9 +77,14 @@ std::vector<Measurement> measureAll(const Input& input) {
         auto m = evaluate(
             input, std::string(d.id), moment, d.unit, d.method,
             [&](Probe& p) { return d.compute(p, moment.value_or(marks::MomentId::address)); }, d.floor);
-        if (m.value && m.value->sigma > d.limit) {
+        if (m.value && m.value->sigma > std::min(d.limit, tellingLimit(d.unit))) {
             m.value.reset();
-            m.reason = d.tooUncertain;
+            m.reason =
+                d.tooUncertain.empty()
+                    ? std::string(
+                          "The marks are too unsure in this clip for this number; place them by hand, or "
+                          "film nearer with a clear view.")
+                    : std::string(d.tooUncertain);
         }
         out.push_back(std::move(m));
     };

@@ -34,7 +34,9 @@ std::vector<double> highPass(const std::vector<float>& in, double rate) {
 
 } // namespace
 
-double speedOfSound(double celsius) { return 331.3 * std::sqrt(1.0 + celsius / 273.15); }
+double speedOfSound(double celsius) {
+    return 331.3 * std::sqrt(1.0 + celsius / 273.15);
+}
 
 std::vector<Hit> findHits(const video::Sound& sound) {
     std::vector<Hit> hits;
@@ -52,7 +54,8 @@ std::vector<Hit> findHits(const video::Sound& sound) {
         }
         energy[b] = sum / static_cast<double>(block);
     }
-    // The floor keeps digital silence from making every rounding step an onset (16-bit noise is about -98 dB).
+    // The floor keeps digital silence from making every rounding step an onset (16-bit noise is about -98
+    // dB).
     constexpr double floorEnergy = 1e-9;
     const auto noiseBlocks = static_cast<std::size_t>(kNoiseSeconds / kBlockSeconds);
     for (std::size_t b = 1; b + 1 < blocks; ++b) {
@@ -67,7 +70,8 @@ std::vector<Hit> findHits(const video::Sound& sound) {
         std::nth_element(before.begin(), q, before.end());
         const double noise = std::max(*q, floorEnergy);
         const double now = std::max(energy[b], energy[b + 1]);
-        if (10.0 * std::log10(now / noise) < kOnsetDb || energy[b] < 4.0 * std::max(energy[b - 1], floorEnergy)) {
+        if (10.0 * std::log10(now / noise) < kOnsetDb ||
+            energy[b] < 4.0 * std::max(energy[b - 1], floorEnergy)) {
             continue;
         }
         const double threshold = 4.0 * std::sqrt(noise);
@@ -88,7 +92,8 @@ std::vector<Hit> findHits(const video::Sound& sound) {
         }
         hits.push_back(hit);
     }
-    std::stable_sort(hits.begin(), hits.end(), [](const Hit& a, const Hit& b) { return a.strength > b.strength; });
+    std::stable_sort(hits.begin(), hits.end(),
+                     [](const Hit& a, const Hit& b) { return a.strength > b.strength; });
     return hits;
 }
 

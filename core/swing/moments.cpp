@@ -25,8 +25,7 @@ constexpr double kRecorderSoundSigma = 0.006; // sound against picture without a
 /// Everything below runs in real seconds where the time scale is known (else in the working guess of it).
 class Finder {
   public:
-    explicit Finder(const Clues& clues)
-        : c_(clues), r_(clues.timeScale.realPerShown), frame_(frameStep()) {
+    explicit Finder(const Clues& clues) : c_(clues), r_(clues.timeScale.realPerShown), frame_(frameStep()) {
         collect();
     }
 
@@ -41,7 +40,8 @@ class Finder {
             findPelvis();
             findFinish();
         } else {
-            miss("No full swing could be followed in this clip: film the whole swing, from before the club moves "
+            miss("No full swing could be followed in this clip: film the whole swing, from before the club "
+                 "moves "
                  "until the finish.");
         }
         applyFixes();
@@ -65,7 +65,9 @@ class Finder {
     base::Vec2 ground(std::size_t frame, base::Vec2 p) const {
         return c_.scene.ground.toReference(static_cast<int>(frame), p);
     }
-    double along(base::Vec2 p) const { return base::dot(p, c_.scene.vertical.right()) * c_.context.sideSign(); }
+    double along(base::Vec2 p) const {
+        return base::dot(p, c_.scene.vertical.right()) * c_.context.sideSign();
+    }
     double height(base::Vec2 p) const { return base::dot(p, c_.scene.vertical.up()); }
 
     void collect() {
@@ -106,9 +108,11 @@ class Finder {
         if (turned_.empty() || c_.context.view != marks::View::faceOn) {
             return;
         }
-        std::vector<double> early(turned_.v.begin(),
-                                  turned_.v.begin() + static_cast<std::ptrdiff_t>(std::max<std::size_t>(1, turned_.size() / 6)));
-        std::nth_element(early.begin(), early.begin() + static_cast<std::ptrdiff_t>(early.size() / 2), early.end());
+        std::vector<double> early(
+            turned_.v.begin(),
+            turned_.v.begin() + static_cast<std::ptrdiff_t>(std::max<std::size_t>(1, turned_.size() / 6)));
+        std::nth_element(early.begin(), early.begin() + static_cast<std::ptrdiff_t>(early.size() / 2),
+                         early.end());
         const double shift = 360.0 * std::round(early[early.size() / 2] / 360.0);
         for (double& v : turned_.v) {
             v -= shift;
@@ -125,7 +129,8 @@ class Finder {
             double steepest = -300.0; // degrees a second; slower than this is no swing through the ball
             std::optional<std::size_t> at;
             for (std::size_t i = 0; i < grid.at.size(); ++i) {
-                if (grid.at[i] && grid.at[i]->b < steepest && grid.at[i]->a > -150.0 && grid.at[i]->a < 150.0) {
+                if (grid.at[i] && grid.at[i]->b < steepest && grid.at[i]->a > -150.0 &&
+                    grid.at[i]->a < 150.0) {
                     steepest = grid.at[i]->b;
                     at = i;
                 }
@@ -167,12 +172,14 @@ class Finder {
     void findImpact() {
         if (!c_.ball || !c_.ball->lastSeen || !c_.ball->firstGone) {
             miss(c_.ball ? "Impact cannot be told: the ball did not leave its place in this clip."
-                         : "Impact cannot be told: no ball was seen at address. A clean view of the ball would help.");
+                         : "Impact cannot be told: no ball was seen at address. A clean view of the ball "
+                           "would help.");
             return;
         }
         const double a = c_.ball->lastSeen->value() * r_, b = c_.ball->firstGone->value() * r_;
         if (bottom_ && (b < *bottom_ - 0.25 || a > *bottom_ + 0.25)) {
-            miss("Impact cannot be told: the ball left its place at another time than the club came through.");
+            miss(
+                "Impact cannot be told: the ball left its place at another time than the club came through.");
             return;
         }
         // Density over a grid: flat while the ball may have left, times what club and sound say.
@@ -230,7 +237,8 @@ class Finder {
         const double from = *bottom_ - 1.2, to = *bottom_ - 0.08;
         std::optional<Crossing> fromShaft;
         if (faceOn()) {
-            // The last peak before the downswing, not a waggle: walk back from the bottom while turning back grows.
+            // The last peak before the downswing, not a waggle: walk back from the bottom while turning back
+            // grows.
             const auto grid = detail::gridOf(turned_, std::max(frame_, 1.0 / 240.0), half(0.025));
             double best = -1e9, at = 0.0;
             for (std::size_t i = grid.at.size(); i-- > 0;) {
@@ -293,11 +301,14 @@ class Finder {
         }
         const double gap = std::max(0.06, 2.5 * frame_);
         const double top = top_.value_or(*bottom_ - 0.3);
-        putCrossing(MomentId::shaft_level_back, detail::crossing(turned_, 90.0, +1, top - 1.6, top, half(0.025), gap, true));
-        putCrossing(MomentId::shaft_level_down, detail::crossing(turned_, 90.0, -1, top, *bottom_, half(0.010), gap));
+        putCrossing(MomentId::shaft_level_back,
+                    detail::crossing(turned_, 90.0, +1, top - 1.6, top, half(0.025), gap, true));
+        putCrossing(MomentId::shaft_level_down,
+                    detail::crossing(turned_, 90.0, -1, top, *bottom_, half(0.010), gap));
         if (impact_) {
             const double after = *impact_;
-            putCrossing(MomentId::release, detail::crossing(turned_, -45.0, -1, after, after + 0.4, half(0.010), gap));
+            putCrossing(MomentId::release,
+                        detail::crossing(turned_, -45.0, -1, after, after + 0.4, half(0.010), gap));
             putCrossing(MomentId::shaft_level_through,
                         detail::crossing(turned_, -90.0, -1, after, after + 0.5, half(0.012), gap));
         } else {
@@ -321,7 +332,8 @@ class Finder {
             onset = onsetBefore(turned_, top, 45.0, 2.0, 25.0, 6.0);
         }
         if (!onset) {
-            Series path; // distance of the hands from their place just before they leave, built on a rough rest
+            Series
+                path; // distance of the hands from their place just before they leave, built on a rough rest
             how = "hands";
             const auto leave = gripAway(top);
             path = leave;
@@ -354,7 +366,8 @@ class Finder {
                 continue;
             }
             // low hands, slow hands
-            const double speed = std::hypot(gx.at[i]->b, gy.at[i]->b) + 2.0 * std::max(0.0, gy.at[i]->a - lowHands(top));
+            const double speed =
+                std::hypot(gx.at[i]->b, gy.at[i]->b) + 2.0 * std::max(0.0, gy.at[i]->a - lowHands(top));
             if (speed < quiet) {
                 quiet = speed, rx = gx.at[i]->a, ry = gy.at[i]->a;
             }
@@ -378,8 +391,8 @@ class Finder {
         return low;
     }
 
-    /// `clear`: surely under way; `small..large`: the part that is extrapolated; `still`: slope per second that
-    /// still counts as rest.
+    /// `clear`: surely under way; `small..large`: the part that is extrapolated; `still`: slope per second
+    /// that still counts as rest.
     std::optional<Crossing> onsetBefore(const Series& series, double top, double clear, double smallest,
                                         double largest, double still) const {
         const double step = 1.0 / 240.0;
@@ -388,7 +401,8 @@ class Finder {
             return std::nullopt;
         }
         auto indexOf = [&](double t) {
-            return static_cast<std::ptrdiff_t>(std::clamp((t - grid.start) / step, 0.0, static_cast<double>(grid.at.size() - 1)));
+            return static_cast<std::ptrdiff_t>(
+                std::clamp((t - grid.start) / step, 0.0, static_cast<double>(grid.at.size() - 1)));
         };
         // Back from the top to where the motion was surely under way, then on to rest.
         std::ptrdiff_t i = indexOf(top);
@@ -401,10 +415,12 @@ class Finder {
             if (before.empty()) {
                 return std::nullopt;
             }
-            std::nth_element(before.begin(), before.begin() + static_cast<std::ptrdiff_t>(before.size() / 3), before.end());
+            std::nth_element(before.begin(), before.begin() + static_cast<std::ptrdiff_t>(before.size() / 3),
+                             before.end());
             restLevel = before[before.size() / 3];
         }
-        while (i > 0 && (!grid.at[static_cast<std::size_t>(i)] || grid.at[static_cast<std::size_t>(i)]->a > restLevel + clear)) {
+        while (i > 0 && (!grid.at[static_cast<std::size_t>(i)] ||
+                         grid.at[static_cast<std::size_t>(i)]->a > restLevel + clear)) {
             --i;
         }
         const std::ptrdiff_t underWay = i;
@@ -434,12 +450,14 @@ class Finder {
         if (rest.empty()) {
             return std::nullopt;
         }
-        std::nth_element(rest.begin(), rest.begin() + static_cast<std::ptrdiff_t>(rest.size() / 2), rest.end());
+        std::nth_element(rest.begin(), rest.begin() + static_cast<std::ptrdiff_t>(rest.size() / 2),
+                         rest.end());
         const double level = rest[rest.size() / 2];
         std::vector<double> ts, ds;
         for (std::size_t k = 0; k < series.size(); ++k) {
             const double d = series.v[k] - level;
-            if (series.t[k] > quietTime - 0.03 && series.t[k] <= grid.time(static_cast<std::size_t>(underWay)) + 0.25 &&
+            if (series.t[k] > quietTime - 0.03 &&
+                series.t[k] <= grid.time(static_cast<std::size_t>(underWay)) + 0.25 &&
                 d > std::max(smallest, 2.0 * restSigma) && d < largest) {
                 ts.push_back(series.t[k]), ds.push_back(d);
             }
@@ -470,15 +488,16 @@ class Finder {
         }
         const auto [lo, hi] = std::minmax_element(onsets.begin(), onsets.end());
         const double scatter = std::sqrt(bestResidual / static_cast<double>(ts.size()));
-        return Crossing{std::clamp(bestOnset, quietTime - 0.15, grid.time(static_cast<std::size_t>(underWay))),
-                        std::hypot(scatter, 0.35 * (*hi - *lo), 0.5 * frame_)};
+        return Crossing{
+            std::clamp(bestOnset, quietTime - 0.15, grid.time(static_cast<std::size_t>(underWay))),
+            std::hypot(scatter, 0.35 * (*hi - *lo), 0.5 * frame_)};
     }
 
     void findLeadArm() {
         const double top = top_.value_or(*bottom_ - 0.3);
         const double gap = std::max(0.09, 2.5 * frame_);
-        // The shoulder's likely bias in arm lengths, not jitter, so it cannot average out; larger going back, where
-        // the lead shoulder is drawn under the chin and half hidden.
+        // The shoulder's likely bias in arm lengths, not jitter, so it cannot average out; larger going back,
+        // where the lead shoulder is drawn under the chin and half hidden.
         auto put1 = [&](MomentId id, const std::optional<Crossing>& c, double bias) {
             if (!c) {
                 return;
@@ -487,13 +506,15 @@ class Finder {
             const double slope = fit ? std::max(std::abs(fit->b), 0.3) : 1.0;
             put(id, c->t, std::hypot(c->sigma, bias / slope), "arm");
         };
-        put1(MomentId::lead_arm_level_back, detail::crossing(leadArm_, 0.0, +1, top - 1.2, top, half(0.035), gap, true), 0.17);
-        put1(MomentId::lead_arm_level_down, detail::crossing(leadArm_, 0.0, -1, top, *bottom_, half(0.02), gap), 0.12);
+        put1(MomentId::lead_arm_level_back,
+             detail::crossing(leadArm_, 0.0, +1, top - 1.2, top, half(0.035), gap, true), 0.17);
+        put1(MomentId::lead_arm_level_down,
+             detail::crossing(leadArm_, 0.0, -1, top, *bottom_, half(0.02), gap), 0.12);
     }
 
-    /// The pelvis drifts away slowly and starts toward the target quickly, so the slow side's farthest point is
-    /// drowned in any drift of the marks. The start is extrapolated back from the quick side instead: from rest
-    /// the way grows with the square of the time.
+    /// The pelvis drifts away slowly and starts toward the target quickly, so the slow side's farthest point
+    /// is drowned in any drift of the marks. The start is extrapolated back from the quick side instead: from
+    /// rest the way grows with the square of the time.
     void findPelvis() {
         if (!faceOn() || !top_ || pelvisX_.size() < 8) {
             return;
@@ -521,14 +542,16 @@ class Finder {
         std::vector<double> before;
         for (std::size_t i = 0; i < grid.at.size(); ++i) {
             const double t = grid.time(i);
-            if (grid.at[i] && t > *top_ - 0.35 && t < std::max(at, *top_ - 0.10) && grid.at[i]->a < farthest + 0.25 * way) {
+            if (grid.at[i] && t > *top_ - 0.35 && t < std::max(at, *top_ - 0.10) &&
+                grid.at[i]->a < farthest + 0.25 * way) {
                 before.push_back(grid.at[i]->a);
             }
         }
         if (before.size() < 6) {
             return;
         }
-        std::nth_element(before.begin(), before.begin() + static_cast<std::ptrdiff_t>(before.size() / 2), before.end());
+        std::nth_element(before.begin(), before.begin() + static_cast<std::ptrdiff_t>(before.size() / 2),
+                         before.end());
         const double level = before[before.size() / 2];
         double n = 0, su = 0, st = 0, suu = 0, sut = 0, stt = 0;
         for (std::size_t i = 0; i < grid.at.size(); ++i) {
@@ -550,10 +573,11 @@ class Finder {
             return;
         }
         const double residual = std::max(0.0, stt - start * st - slope * sut) / n;
-        // The level is known to about a fifth of a per cent of stature; its square root over the slope of the way
-        // is time.
+        // The level is known to about a fifth of a per cent of stature; its square root over the slope of the
+        // way is time.
         const double fromLevel = slope * 0.5 * 0.003 / std::sqrt(std::max(0.2 * way, 0.004));
-        put(MomentId::pelvis_starts_forward, start, std::hypot(std::sqrt(residual), fromLevel, 0.025), "pelvis");
+        put(MomentId::pelvis_starts_forward, start, std::hypot(std::sqrt(residual), fromLevel, 0.025),
+            "pelvis");
     }
 
     /// First time after impact when hands and mid-hip are both slower than 5 % of their own peak for 0.15 s.
@@ -604,7 +628,8 @@ class Finder {
             return it != s.t.end() && s.v[static_cast<std::size_t>(it - s.t.begin())] < bar;
         };
         const double end = c_.track.back().time.value() * r_;
-        // First as defined, then with a wider bar and a wider sigma: a player who sways in the hold still finishes.
+        // First as defined, then with a wider bar and a wider sigma: a player who sways in the hold still
+        // finishes.
         for (const double wider : {1.0, 1.8, 3.0}) {
             std::optional<double> since;
             for (double t = *bottom_ + 0.25; t < end - 0.02; t += step) {
@@ -621,11 +646,13 @@ class Finder {
                 }
             }
         }
-        miss("The finish cannot be told: the clip ends before the player comes to rest. Hold the finish for a second.");
+        miss("The finish cannot be told: the clip ends before the player comes to rest. Hold the finish for "
+             "a second.");
     }
 
     void put(MomentId id, double realTime, double realSigma, std::string how) {
-        found_.moments.push_back({id, base::Seconds{realTime / r_}, base::Seconds{realSigma / r_}, std::move(how)});
+        found_.moments.push_back(
+            {id, base::Seconds{realTime / r_}, base::Seconds{realSigma / r_}, std::move(how)});
     }
     void miss(std::string sentence) { found_.missing.push_back(std::move(sentence)); }
 
@@ -651,6 +678,8 @@ double turnedBack(const club::ShaftSample& shaft, const scene::Vertical& vertica
     return -(shaft.angleDegrees + vertical.angleDegrees) * sideSign;
 }
 
-Found findMoments(const Clues& clues) { return Finder(clues).run(); }
+Found findMoments(const Clues& clues) {
+    return Finder(clues).run();
+}
 
 } // namespace plumbmark::swing

@@ -35,8 +35,8 @@ struct Clues {
 };
 
 struct Found {
-    marks::Moments moments;            ///< in time order; a moment that cannot be told is missing
-    std::vector<std::string> missing;  ///< plain sentences, why a moment is missing
+    marks::Moments moments;           ///< in time order; a moment that cannot be told is missing
+    std::vector<std::string> missing; ///< plain sentences, why a moment is missing
     /// Rough time of the swing's bottom, also where no ball was hit: for windows only, never shown.
     std::optional<base::Seconds> bottom;
 };
@@ -48,6 +48,7 @@ struct Found {
 /// How far the shaft has turned back from hanging straight down, degrees, in the swing's own sense: face-on
 /// 0 hangs down, 90 level going back, 180 straight up, 270 level at the top; negative after impact
 /// (-45 release, -90 level through). True vertical and the player's side are taken into account.
-[[nodiscard]] double turnedBack(const club::ShaftSample& shaft, const scene::Vertical& vertical, int sideSign);
+[[nodiscard]] double turnedBack(const club::ShaftSample& shaft, const scene::Vertical& vertical,
+                                int sideSign);
 
 } // namespace plumbmark::swing

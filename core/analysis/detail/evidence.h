@@ -21,14 +21,14 @@ class Evidence {
     Request request;
     marks::TimeScale timeScale;
     std::vector<body::Observation> observations;
-    body::AutoTrack body;                    ///< without hand marks
+    body::AutoTrack body; ///< without hand marks
     std::vector<club::Evidence> shaftEvidence;
-    club::ShaftTrack shaft;                  ///< without hand marks
+    club::ShaftTrack shaft; ///< without hand marks
     std::optional<club::Ball> ball;
     scene::GroundMotion ground;
     std::vector<swing::Hit> hits;
     scene::Vertical vertical;
-    std::vector<std::string> warnings;       ///< from the pass itself
+    std::vector<std::string> warnings; ///< from the pass itself
 };
 
 } // namespace plumbmark::analysis

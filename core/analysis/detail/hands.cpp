@@ -16,7 +16,8 @@ bool leadIsLeft(const marks::ShotContext& context) {
     return (context.hand == marks::Hand::right) != context.mirrored;
 }
 
-base::Vec2 side(const body::Observation& seen, Point left, Point right, bool lead, const marks::ShotContext& context) {
+base::Vec2 side(const body::Observation& seen, Point left, Point right, bool lead,
+                const marks::ShotContext& context) {
     return seen[lead == leadIsLeft(context) ? left : right].direct;
 }
 
@@ -32,10 +33,12 @@ base::Vec2 gripOf(const body::Observation& seen) {
 
 void WorkingStature::add(const body::Observation& seen) {
     auto line = [&](Point a, Point b) { return base::length(seen[a].peak - seen[b].peak); };
-    const double leg = std::max(line(Point::left_hip, Point::left_knee) + line(Point::left_knee, Point::left_ankle),
-                                line(Point::right_hip, Point::right_knee) + line(Point::right_knee, Point::right_ankle));
+    const double leg =
+        std::max(line(Point::left_hip, Point::left_knee) + line(Point::left_knee, Point::left_ankle),
+                 line(Point::right_hip, Point::right_knee) + line(Point::right_knee, Point::right_ankle));
     const base::Vec2 hips = base::midpoint(seen[Point::left_hip].peak, seen[Point::right_hip].peak);
-    const base::Vec2 shoulders = base::midpoint(seen[Point::left_shoulder].peak, seen[Point::right_shoulder].peak);
+    const base::Vec2 shoulders =
+        base::midpoint(seen[Point::left_shoulder].peak, seen[Point::right_shoulder].peak);
     const double trunk = base::length(hips - shoulders);
     seen_.push_back(std::max(leg / 0.491, (leg + trunk) / 0.779));
 }

@@ -24,8 +24,9 @@ class WorkingStature {
 };
 
 /// Hands and feet of an observation, straight between two observations.
-[[nodiscard]] club::Hands handsBetween(const body::Observation& a, const body::Observation& b, base::Seconds time,
-                                       const marks::ShotContext& context, double staturePixels);
+[[nodiscard]] club::Hands handsBetween(const body::Observation& a, const body::Observation& b,
+                                       base::Seconds time, const marks::ShotContext& context,
+                                       double staturePixels);
 [[nodiscard]] club::Feet feetOf(const body::Observation& seen, const marks::ShotContext& context,
                                 double staturePixels);
 

@@ -86,7 +86,8 @@ std::optional<LocalFit> fitAt(const Series& series, double centre, double half) 
     const double propagated = std::sqrt(std::max(a[0][3], 0.0));
     // Residuals larger than the told sigmas mean the sigmas were too good: scale up, never down.
     const double scale = n > order ? std::sqrt(residual / dof / std::max(meanVariance, 1e-12)) : 1.0;
-    return LocalFit{x[0], x[1] / half, x[2] / (half * half), propagated * std::max(1.0, scale), static_cast<int>(n)};
+    return LocalFit{x[0], x[1] / half, x[2] / (half * half), propagated * std::max(1.0, scale),
+                    static_cast<int>(n)};
 }
 
 std::optional<Crossing> crossing(const Series& series, double level, int direction, double from, double to,
@@ -130,7 +131,8 @@ std::optional<Crossing> crossing(const Series& series, double level, int directi
 std::optional<Crossing> peak(const Series& series, double from, double to, double half) {
     std::size_t best = series.size();
     for (std::size_t i = 0; i < series.size(); ++i) {
-        if (series.t[i] >= from && series.t[i] <= to && (best == series.size() || series.v[i] > series.v[best])) {
+        if (series.t[i] >= from && series.t[i] <= to &&
+            (best == series.size() || series.v[i] > series.v[best])) {
             best = i;
         }
     }
@@ -146,7 +148,8 @@ std::optional<Crossing> peak(const Series& series, double from, double to, doubl
         }
         const double move = std::clamp(-fit->b / (2.0 * fit->c), -half, half);
         t += move;
-        // Slope noise over curvature; the slope of a window of n samples is known to about sigma * sqrt(3) / half.
+        // Slope noise over curvature; the slope of a window of n samples is known to about sigma * sqrt(3) /
+        // half.
         sigma = fit->sigma * 1.7 / half / (2.0 * std::abs(fit->c));
         if (std::abs(move) < 1e-5) {
             break;

@@ -26,8 +26,8 @@ std::vector<std::vector<double>> column(std::initializer_list<double> values) {
 }
 
 /// The definition itself, without memory or cleverness: least cost over every monotone path.
-double bruteForce(const std::vector<std::vector<double>>& a, const std::vector<std::vector<double>>& b, std::size_t i,
-                  std::size_t j) {
+double bruteForce(const std::vector<std::vector<double>>& a, const std::vector<std::vector<double>>& b,
+                  std::size_t i, std::size_t j) {
     const double here = std::abs(a[i][0] - b[j][0]);
     if (i == 0 && j == 0) {
         return here;
@@ -113,7 +113,8 @@ TEST(MatchSwings, FindsTheSamePositionThroughAnotherTempoHandAndRate) {
             }
             const double turned = quick.turned(w);
             const bool back = w < quick.top();
-            const double truth = back ? slow.when(turned, slow.start, slow.top()) : slow.when(turned, slow.top(), slow.hit());
+            const double truth =
+                back ? slow.when(turned, slow.start, slow.top()) : slow.when(turned, slow.top(), slow.hit());
             const auto there = match->inSecond(base::Seconds{w - 0.35 / 120});
             ++all;
             right += there && std::abs(there->value() + 0.35 / 240 - truth) < 0.010;
@@ -144,7 +145,8 @@ TEST(MatchSwings, SaysPlainlyWhatCannotBeMatched) {
     EXPECT_EQ(comparison::matchSwings(a.side(), b.side(), Feature::hands).error().key, "compare.views");
     b.scene.context.view = marks::View::faceOn;
     b.scene.scale.known = false;
-    EXPECT_EQ(comparison::matchSwings(a.side(), b.side(), Feature::time_from_impact).error().key, "compare.impact");
+    EXPECT_EQ(comparison::matchSwings(a.side(), b.side(), Feature::time_from_impact).error().key,
+              "compare.impact");
     std::fill(b.scene.shaft.begin(), b.scene.shaft.end(), std::nullopt);
     EXPECT_EQ(comparison::matchSwings(a.side(), b.side(), Feature::shaft).error().key, "compare.feature");
     b.moments.clear();

@@ -30,13 +30,15 @@ void click(video::Sound& sound, double at, double level, unsigned seed) {
     std::normal_distribution<float> gauss(0.0F, 1.0F);
     const auto first = static_cast<std::size_t>(std::lround((at - sound.start.value()) * sound.rate));
     for (std::size_t k = 0; k < 500 && first + k < sound.samples.size(); ++k) {
-        sound.samples[first + k] += static_cast<float>(level * std::exp(-static_cast<double>(k) / 120.0)) * gauss(random);
+        sound.samples[first + k] +=
+            static_cast<float>(level * std::exp(-static_cast<double>(k) / 120.0)) * gauss(random);
     }
 }
 
 } // namespace
 
-// Air: 331.30, 337.31, 343.21, 349.02 m/s at 0, 10, 20, 30 degrees C (published-values table; constant from memory).
+// Air: 331.30, 337.31, 343.21, 349.02 m/s at 0, 10, 20, 30 degrees C (published-values table; constant from
+// memory).
 TEST(Hits, SpeedOfSoundFollowsTheTemperature) {
     EXPECT_NEAR(swing::speedOfSound(0), 331.30, 0.005);
     EXPECT_NEAR(swing::speedOfSound(10), 337.31, 0.005);

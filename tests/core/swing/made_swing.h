@@ -18,7 +18,7 @@ using marks::Landmark;
 /// frames at 30 frames/s, the count published for most tour players (Grober & Cholewicki 2006).
 struct Made {
     double start = 0.9, backswing = 0.80, downswing = 0.267;
-    double lean = 4.0;     // turned back at rest, degrees
+    double lean = 4.0; // turned back at rest, degrees
     double topTurn = 265.0;
     double hitSpeed = 1900.0; // degrees a second at the ball
 
@@ -32,13 +32,14 @@ struct Made {
         if (t <= top()) {
             return lean + (topTurn - lean) * (1 - std::cos(M_PI * (t - start) / backswing)) / 2;
         }
-        // Quintic from rest at the top, with the turning acceleration that ended the backswing, to -6 degrees at
-        // the hit with its speed and no acceleration.
+        // Quintic from rest at the top, with the turning acceleration that ended the backswing, to -6 degrees
+        // at the hit with its speed and no acceleration.
         const double d = downswing, end = -6.0;
         const double u = std::min((t - top()) / d, 1.0);
         const double a2 = -(topTurn - lean) * M_PI * M_PI / (4 * backswing * backswing) * d * d;
         const double drop = end - topTurn - a2, v = -hitSpeed * d - 2 * a2, w = -2 * a2;
-        const double a3 = 10 * drop - 4 * v + w / 2, a4 = -15 * drop + 7 * v - w, a5 = 6 * drop - 3 * v + w / 2;
+        const double a3 = 10 * drop - 4 * v + w / 2, a4 = -15 * drop + 7 * v - w,
+                     a5 = 6 * drop - 3 * v + w / 2;
         double value = topTurn + u * u * (a2 + u * (a3 + u * (a4 + u * a5)));
         if (t > hit()) {
             const double e = t - hit(), slow = 0.16;
@@ -70,7 +71,8 @@ struct Scene {
     }
 };
 
-inline Scene film(const Made& made, double fps, double seconds, double noiseDegrees, unsigned seed, int side = 1) {
+inline Scene film(const Made& made, double fps, double seconds, double noiseDegrees, unsigned seed,
+                  int side = 1) {
     Scene s;
     s.scene.scale.pixelsPerStature = 500;
     s.scene.width = 1280, s.scene.height = 720;
@@ -87,7 +89,9 @@ inline Scene film(const Made& made, double fps, double seconds, double noiseDegr
         // Hands on a circle round the lead shoulder, a third of the shaft's turn.
         const double arm = (turned / 2.4) * M_PI / 180.0;
         const double px = 640 - side * 170 * std::sin(arm), py = 330 + 170 * std::cos(arm);
-        auto mark = [&](Landmark l, double x, double y) { frame[l] = marks::Mark{{x + gauss(random), y + gauss(random)}, 1.0, base::Origin::network}; };
+        auto mark = [&](Landmark l, double x, double y) {
+            frame[l] = marks::Mark{{x + gauss(random), y + gauss(random)}, 1.0, base::Origin::network};
+        };
         mark(Landmark::grip, px, py);
         mark(Landmark::lead_wrist, px, py - 10 * std::cos(arm));
         mark(Landmark::lead_shoulder, 640, 330);

@@ -68,9 +68,10 @@ TEST(Moments, SixtyEightPercentIntervalsHold) {
         const auto scene = film(made, 120, 3.0, 1.0, seed);
         const auto found = scene.find();
         const double o = 0.35 / 120;
-        for (const auto& [id, truth] : {std::pair{MomentId::shaft_level_back, made.when(90, made.start, made.top())},
-                                        std::pair{MomentId::shaft_level_down, made.when(90, made.top(), made.hit())},
-                                        std::pair{MomentId::impact, made.hit()}, std::pair{MomentId::top, made.top()}}) {
+        for (const auto& [id, truth] :
+             {std::pair{MomentId::shaft_level_back, made.when(90, made.start, made.top())},
+              std::pair{MomentId::shaft_level_down, made.when(90, made.top(), made.hit())},
+              std::pair{MomentId::impact, made.hit()}, std::pair{MomentId::top, made.top()}}) {
             if (const auto* m = marks::find(found.moments, id)) {
                 ++told;
                 held += std::abs(m->time.value() - (truth - o)) < m->sigma.value();
@@ -85,7 +86,8 @@ TEST(Moments, ImpactIsNeverClaimedWithoutABall) {
     Made made;
     auto scene = film(made, 120, 3.0, 0.8, 1);
     scene.ball.reset();
-    scene.hits = {{base::Seconds{made.hit() + 0.013}, 40.0}}; // a bang from the next bay at just the right time
+    scene.hits = {
+        {base::Seconds{made.hit() + 0.013}, 40.0}}; // a bang from the next bay at just the right time
     EXPECT_FALSE(marks::find(scene.find().moments, MomentId::impact));
     scene = film(made, 120, 3.0, 0.8, 1);
     scene.ball->firstGone.reset(); // the ball stays: missed, or a practice swing beside it
@@ -147,8 +149,15 @@ TEST(Moments, AMomentFixedByHandIsAFact) {
     Made made;
     const auto scene = film(made, 120, 3.0, 0.8, 6);
     const marks::Moment fix{MomentId::top, base::Seconds{1.71}, base::Seconds{0.004}, "hand"};
-    const auto found = swing::findMoments({scene.track, scene.shaft, scene.ball, scene.scene, scene.context,
-                                           scene.scale, scene.hits, scene.passes, {fix}});
+    const auto found = swing::findMoments({scene.track,
+                                           scene.shaft,
+                                           scene.ball,
+                                           scene.scene,
+                                           scene.context,
+                                           scene.scale,
+                                           scene.hits,
+                                           scene.passes,
+                                           {fix}});
     EXPECT_EQ(marks::find(found.moments, MomentId::top)->time, fix.time);
     EXPECT_EQ(marks::find(found.moments, MomentId::top)->foundBy, "hand");
 }

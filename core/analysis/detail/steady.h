@@ -1,0 +1,16 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include "base/quantity.h"
+#include "marks/landmark.h"
+
+namespace plumbmark::analysis {
+
+/// The player stands still before the club moves, so the software's body marks of that time are looks at one
+/// and the same place: each becomes the median of all looks in the last `window` before `address`, fading
+/// into the track as it was over 60 ms of real time after it. Hands, club and ball are left alone (a waggle
+/// moves them), and so is a landmark whose looks do not lie still (spread over 4 % of stature).
+void steadyAddress(marks::Track& track, base::Seconds address, double realPerShown, double staturePixels);
+
+} // namespace plumbmark::analysis

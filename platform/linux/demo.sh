@@ -25,7 +25,6 @@ echo "[3/6] Build (the first time takes some minutes)"
 cmake --preset release >/dev/null
 cmake --build --preset release
 plumbmark=$PWD/build/release/plumbmark
-[ -x "$plumbmark" ] || plumbmark=$PWD/build/release/app-qml/plumbmark
 
 echo "[4/6] Demo swing"
 mkdir -p "$out"
@@ -41,7 +40,7 @@ sheet=$out/key-positions.png
   --json "$out/measured.json" --sheet "$sheet"
 if [ ! -s "$lesson" ]; then
   "$plumbmark" lesson add "$clip" --view face-on --hand right --club iron-7 --stature 178 --distance 4.5
-  "$plumbmark" lesson export latest "$lesson"
+  "$plumbmark" lesson export latest "$lesson" --sheet "$sheet"
 fi
 "$plumbmark" lesson verify "$lesson"
 

@@ -10,7 +10,7 @@ build=(
   g++ cmake ninja-build pkg-config git ca-certificates
   libavformat-dev libavcodec-dev libavutil-dev libswscale-dev libswresample-dev
   libopencv-dev nlohmann-json3-dev libzip-dev libsodium-dev libsqlite3-dev
-  qt6-base-dev qt6-declarative-dev qt6-declarative-dev-tools qt6-multimedia-dev libgl-dev libegl-dev
+  qt6-base-dev qt6-declarative-dev qt6-declarative-dev-tools libgl-dev libegl-dev
   qml6-module-qtquick qml6-module-qtquick-controls qml6-module-qtquick-layouts qml6-module-qtquick-templates
   qml6-module-qtquick-window qml6-module-qtquick-dialogs qml6-module-qtquick-shapes qml6-module-qtqml
   qml6-module-qtqml-models qml6-module-qtqml-workerscript qml6-module-qt-labs-folderlistmodel

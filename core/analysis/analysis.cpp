@@ -426,6 +426,9 @@ base::Result<std::optional<Analysed>> analyse(video::Clip& clip, const NetworkBy
         e->warnings.insert(e->warnings.end(), e->body.warnings.begin(), e->body.warnings.end());
     }
     e->shaft = club::fitShaft(e->shaftEvidence, fitContext(*e), request.handMarks);
+    if (progress.cancelled()) {
+        return std::optional<Analysed>{};
+    }
     if (!e->timeScale.known) {
         e->timeScale.realPerShown = guessRealPerShown(e->shaft);
     }
@@ -439,6 +442,9 @@ base::Result<std::optional<Analysed>> analyse(video::Clip& clip, const NetworkBy
         e->body = body::autoTrack(e->observations, e->times, request.context,
                                   {e->timeScale.realPerShown, impact->time});
         analysed.outcome = conclude(*e, request.handMarks);
+    }
+    if (progress.cancelled()) {
+        return std::optional<Analysed>{};
     }
     progress.tell(1.0, "Done");
     return std::optional<Analysed>{std::move(analysed)};

@@ -244,7 +244,7 @@ class Outputs(Case):
         self.assertEqual(result.returncode, 1)
 
     def test_stopping_leaves_nothing(self):
-        clip = self.clip("long.mp4", "1280x720", 40)
+        clip = self.clip("long.mp4", "1280x720", 120)
         for how in (signal.SIGINT, signal.SIGTERM):
             process = subprocess.Popen([str(PROGRAM), "measure", str(clip), *SWING, "--json", str(self.out / "m.json")],
                                        stdout=subprocess.PIPE, stderr=subprocess.PIPE, env=self.environment)

@@ -39,7 +39,7 @@ sheet=$out/key-positions.png
 "$plumbmark" measure "$clip" --view face-on --hand right --club iron-7 --stature 178 --distance 4.5 \
   --json "$out/measured.json" --sheet "$sheet"
 if [ ! -s "$lesson" ]; then
-  "$plumbmark" lesson add "$clip" --view face-on --hand right --club iron-7 --stature 178 --distance 4.5
+  "$plumbmark" lesson add "$clip" --player "Ilse Marrok" --view face-on --hand right --club iron-7 --stature 178 --distance 4.5
   "$plumbmark" lesson export latest "$lesson" --sheet "$sheet"
 fi
 "$plumbmark" lesson verify "$lesson"

@@ -18,6 +18,23 @@ std::vector<Option> with(std::vector<Option> options, std::initializer_list<Opti
     return options;
 }
 
+/// The swing options of "compare": they tell about the first clip and, where not told otherwise, the second.
+std::vector<Option> comparedOptions() {
+    std::vector<Option> options = swingOptions();
+    for (const auto& [name, value] : {std::pair{"--other-hand", "right|left"},
+                                      {"--other-club", "CLUB"},
+                                      {"--other-stature", "CM"},
+                                      {"--other-distance", "M"},
+                                      {"--other-roll", "DEG"},
+                                      {"--other-plumb", "X0,Y0,X1,Y1"},
+                                      {"--other-capture-fps", "N"},
+                                      {"--other-mirrored", ""},
+                                      {"--other-marks", "FILE"}}) {
+        options.push_back({name, value, "the same for the second clip"});
+    }
+    return options;
+}
+
 constexpr Option kLibrary{"--library", "FOLDER", "the library, where it is not the usual one"};
 
 const std::vector<Command>& table() {
@@ -35,6 +52,19 @@ const std::vector<Command>& table() {
            "plumbmark measure slow.mov --view down-the-line --hand right --capture-fps 240 --json - "
            "--landmarks"}},
          runMeasure},
+        {{"compare",
+          "Compares two swings at the same positions, or the swings of two lessons.",
+          {"FIRST", "SECOND"},
+          with(comparedOptions(),
+               {{"--by", "hands|shaft|time|body", "what makes a position the same; without it hands"},
+                {"--at", "SECONDS", "find this position of the first clip in the second"},
+                {"--lessons", "", "FIRST and SECOND are lessons: compares their swings of one kind and club"},
+                {"--json", "OUT", "write everything as JSON; \"-\" writes it to the terminal"},
+                kLibrary}),
+          {"plumbmark compare before.mp4 after.mp4 --view face-on --hand right --club iron-7",
+           "plumbmark compare mine.mp4 model.mp4 --view face-on --hand left --other-hand right --by shaft",
+           "plumbmark compare 3f2a91c0 88b0d2e4 --lessons"}},
+         runCompare},
         {{"demo",
           "Renders a demo swing with its exact truth into a folder.",
           {"FOLDER"},

@@ -27,6 +27,7 @@ struct Command {
 [[nodiscard]] std::span<const Command> commands();
 
 base::Result<int> runMeasure(const Arguments& args, const Services& services, Streams streams);
+base::Result<int> runCompare(const Arguments& args, const Services& services, Streams streams);
 base::Result<int> runDemo(const Arguments& args, const Services& services, Streams streams);
 base::Result<int> runPlay(const Arguments& args, const Services& services, Streams streams);
 base::Result<int> runLessonAdd(const Arguments& args, const Services& services, Streams streams);

@@ -5,6 +5,8 @@
 #include <memory>
 
 #include "cli/commands.h"
+#include "cli/library_access.h"
+#include "cli/text.h"
 #include "exporting/output_file.h"
 #include "exporting/words.h"
 #include "session/clip_intake.h"
@@ -16,72 +18,6 @@
 namespace plumbmark::cli {
 namespace fs = std::filesystem;
 namespace {
-
-constexpr std::size_t kShortId = 8; ///< enough to tell lessons apart; longer ones are taken too
-
-using LibraryPointer = std::unique_ptr<store::Library>;
-
-base::Result<LibraryPointer> openLibrary(const Arguments& args, const Services& services, Streams streams) {
-    store::LibraryOptions options;
-    options.clock = services.clock;
-    options.ids = services.ids;
-    if (const auto folder = args.value("--library")) {
-        options.folder = *folder;
-    } else {
-        const auto usual = services.libraryFolder ? services.libraryFolder() : store::defaultLibraryFolder();
-        if (!usual) {
-            return usual.error();
-        }
-        options.folder = *usual;
-    }
-    auto library = store::Library::open(options);
-    if (library && !(*library)->notice().empty()) {
-        streams.err << "plumbmark: Note: " << (*library)->notice() << "\n";
-    }
-    return library;
-}
-
-/// The lesson whose id begins with what was typed; "latest" is the newest one.
-base::Result<store::LessonRow> findLesson(session::LessonBook& book, const std::string& typed) {
-    if (typed == "latest") {
-        const auto lessons = book.lessons();
-        if (!lessons) {
-            return lessons.error();
-        }
-        if (lessons->empty()) {
-            return base::inputError("lesson.none",
-                                    "There is no lesson yet; \"plumbmark lesson add\" makes one.");
-        }
-        return lessons->front();
-    }
-    const bool digits = typed.size() >= 4 && typed.size() <= 32 &&
-                        std::all_of(typed.begin(), typed.end(),
-                                    [](char c) { return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'f'); });
-    if (!digits) {
-        return base::inputError("lesson.id",
-                                "\"" + shown(typed, 40) +
-                                    "\" is no lesson's id; \"plumbmark lesson list\" shows them.");
-    }
-    const auto lessons = book.lessons();
-    if (!lessons) {
-        return lessons.error();
-    }
-    const store::LessonRow* found = nullptr;
-    for (const auto& row : *lessons) {
-        if (row.id.hex().starts_with(typed)) {
-            if (found != nullptr) {
-                return base::inputError("lesson.id", "More than one lesson's id begins with " + typed +
-                                                         "; type more of it.");
-            }
-            found = &row;
-        }
-    }
-    if (found == nullptr) {
-        return base::inputError("lesson.id", "No lesson's id begins with " + typed +
-                                                 "; \"plumbmark lesson list\" shows them.");
-    }
-    return *found;
-}
 
 /// The player of that name, made where there is none.
 base::Result<base::Id> playerNamed(session::LessonBook& book, const std::string& name,
@@ -117,17 +53,6 @@ base::Result<base::Id> lessonFor(const Arguments& args, const Services& services
     lesson.day = base::isoDate(services.clock->now());
     lesson.title = args.value("--title").value_or("Lesson of " + lesson.day);
     return book.addLesson(*player, lesson);
-}
-
-std::string plural(int n, const std::string& one, const std::string& many) {
-    return std::to_string(n) + " " + (n == 1 ? one : many);
-}
-
-std::string padded(std::string text, std::size_t width) {
-    if (text.size() < width) {
-        text.append(width - text.size(), ' ');
-    }
-    return text;
 }
 
 std::string megabytes(std::int64_t bytes) {
@@ -169,8 +94,8 @@ base::Result<void> printClip(std::ostream& out, session::LessonBook& book, const
     char text[160];
     std::snprintf(text, sizeof text, "%d x %d, %d frames, %.2f s", facts.width, facts.height, facts.frames,
                   facts.durationSeconds);
-    out << "    " << exporting::viewLabel(facts.view) << ": " << text
-        << (clip.filmHere ? "" : ", film not here") << "\n";
+    out << "    " << clip.id.hex().substr(0, kShortId) << "  " << exporting::viewLabel(facts.view) << ": "
+        << text << (clip.filmHere ? "" : ", film not here") << "\n";
     const auto findings = book.findings(clip.id);
     if (!findings) {
         return findings.error();

@@ -5,22 +5,11 @@
 #include <vector>
 
 #include "cli/commands.h"
+#include "cli/text.h"
 #include "exporting/words.h"
 
 namespace plumbmark::cli {
 namespace {
-
-/// Columns that a UTF-8 text takes on a terminal, for the letters our own words are made of (one column
-/// each).
-std::size_t columns(std::string_view text) {
-    return static_cast<std::size_t>(std::count_if(
-        text.begin(), text.end(), [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }));
-}
-
-std::string padded(const std::string& text, std::size_t width) {
-    const std::size_t used = columns(text);
-    return used < width ? text + std::string(width - used, ' ') : text;
-}
 
 std::string_view sign(coaching::State state, bool unicode) {
     switch (state) {
@@ -34,29 +23,6 @@ std::string_view sign(coaching::State state, bool unicode) {
         break;
     }
     return unicode ? "\u25cb" : "[?]";
-}
-
-/// Wrapped at spaces; continuation lines are indented like the first.
-void wrapped(std::ostream& out, std::string_view text, std::size_t indent, std::size_t width = 100) {
-    std::string line;
-    const auto flush = [&] {
-        if (!line.empty()) {
-            out << std::string(indent, ' ') << line << "\n";
-            line.clear();
-        }
-    };
-    while (!text.empty()) {
-        const std::size_t space = text.find_first_of(" \n");
-        const std::string_view word = text.substr(0, space);
-        if (!line.empty() && indent + columns(line) + 1 + columns(word) > width) {
-            flush();
-        }
-        if (!word.empty()) {
-            line += (line.empty() ? "" : " ") + std::string(word);
-        }
-        text.remove_prefix(space == std::string_view::npos ? text.size() : space + 1);
-    }
-    flush();
 }
 
 } // namespace

@@ -79,6 +79,25 @@ std::vector<std::string> cameraWarnings(const Side& first, const Side& second) {
     if (a > 0 && b > 0 && std::max(a, b) > 1.6 * std::min(a, b)) {
         out.emplace_back("The player is much smaller in one of the clips: its numbers are less sure.");
     }
+    const auto framesASecond = [](const Side& side) {
+        const double shown = side.track.size() < 2
+                                 ? 0.0
+                                 : (side.track.back().time - side.track.front().time).value() /
+                                       static_cast<double>(side.track.size() - 1);
+        return side.timeScale.known && shown > 0 ? 1.0 / (shown * side.timeScale.realPerShown) : 1e9;
+    };
+    if (std::min(framesASecond(first), framesASecond(second)) < 100.0) {
+        out.emplace_back(
+            "One of the clips has fewer than 100 frames a second: positions near the ball, tempo and "
+            "shaft lean suffer.");
+    }
+    if (std::abs(first.scene.yawDegrees - second.scene.yawDegrees) > 5.0) {
+        out.emplace_back(
+            "The cameras looked from different directions: tilts, turns and ball position suffer.");
+    }
+    if (first.context.shot != second.context.shot) {
+        out.emplace_back("The kinds of shot differ: only the positions can be compared, not the sizes.");
+    }
     if (first.context.club && second.context.club && !(*first.context.club == *second.context.club)) {
         out.emplace_back("The clubs differ: set-up, tilt and shaft lean differ with the club.");
     }

@@ -87,7 +87,7 @@ class Arguments(Case):
     def test_help_and_version(self):
         self.assertRegex(self.done("--version"), r"^plumbmark \d+\.\d+\.\d+\n$")
         general = self.done("--help")
-        for command in ("measure", "demo", "lesson list", "lesson show", "lesson export", "lesson import",
+        for command in ("measure", "compare", "demo", "lesson list", "lesson show", "lesson export", "lesson import",
                         "lesson verify", "play"):
             self.assertIn(command, general)
             text = self.done(*command.split(), "--help")
@@ -435,8 +435,41 @@ class Lessons(Case):
         self.assertIn("no lesson yet", self.done("lesson", "list", *self.library))
 
 
+class Compare(Case):
+    def setUp(self):
+        super().setUp()
+        self.library = ["--library", self.folder / "library"]
+
+    def check(self, text, name="compare.schema.json"):
+        answer = json.loads(text, parse_constant=lambda c: self.fail(f"{c} is no JSON number"))
+        schema = json.loads((SOURCE / "docs" / name).read_text())
+        jsonschema.Draft202012Validator.check_schema(schema)
+        jsonschema.Draft202012Validator(schema).validate(answer)
+        return answer
+
+    def test_what_cannot_be_compared_is_told_in_one_sentence(self):
+        clip = self.clip()
+        self.refused("compare", clip, clip, "--hand", "right", says="--view")
+        self.refused("compare", clip, self.folder / "nothing.mp4", *SWING, says="nothing.mp4")
+        self.refused("compare", clip, clip, *SWING, "--by", "colour", says="hands, shaft, time or body")
+        self.refused("compare", clip, clip, *SWING, "--other-hand", "both", says="right or left")
+        self.refused("compare", clip, clip, *SWING, "--json", self.out / "no" / "such" / "f.json", says="no")
+        self.refused("compare", clip, clip, *SWING, says="key moments")
+        self.refused("compare", "abcdef", clip, *SWING, *self.library, says="abcdef")
+
+    def test_two_lessons_are_compared_without_their_films(self):
+        clip = self.clip()
+        for _ in range(2):
+            self.done("lesson", "add", clip, *SWING, "--club", "iron-7", *self.library)
+        ids = [line.split()[0] for line in self.done("lesson", "list", *self.library).splitlines()]
+        answer = self.check(self.done("compare", *ids, "--lessons", "--json", "-", *self.library))
+        self.assertEqual((answer["kind"], answer["club"], answer["rows"]), ("sets", "iron-7", []))
+        self.assertIn("7-iron", self.done("compare", *ids, "--lessons", *self.library))
+        self.refused("compare", ids[0], "eeeeeeee", "--lessons", *self.library, says="eeeeeeee")
+
+
 if __name__ == "__main__":
     groups = {"arguments": Arguments, "clips": Clips, "outputs": Outputs, "marks": Marks, "answers": Answers,
-              "lessons": Lessons}
+              "lessons": Lessons, "compare": Compare}
     suite = unittest.defaultTestLoader.loadTestsFromTestCase(groups[GROUP])
     sys.exit(0 if unittest.TextTestRunner(verbosity=2).run(suite).wasSuccessful() else 1)

@@ -1,0 +1,104 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+#include "cli/library_access.h"
+
+#include <algorithm>
+
+namespace plumbmark::cli {
+
+base::Result<LibraryPointer> openLibrary(const Arguments& args, const Services& services, Streams streams) {
+    store::LibraryOptions options;
+    options.clock = services.clock;
+    options.ids = services.ids;
+    if (const auto folder = args.value("--library")) {
+        options.folder = *folder;
+    } else {
+        const auto usual = services.libraryFolder ? services.libraryFolder() : store::defaultLibraryFolder();
+        if (!usual) {
+            return usual.error();
+        }
+        options.folder = *usual;
+    }
+    auto library = store::Library::open(options);
+    if (library && !(*library)->notice().empty()) {
+        streams.err << "plumbmark: Note: " << (*library)->notice() << "\n";
+    }
+    return library;
+}
+
+bool looksLikeId(const std::string& typed) {
+    return typed.size() >= 4 && typed.size() <= 32 && std::all_of(typed.begin(), typed.end(), [](char c) {
+               return (c >= '0' && c <= '9') || (c >= 'a' && c <= 'f');
+           });
+}
+
+base::Result<store::LessonRow> findLesson(session::LessonBook& book, const std::string& typed) {
+    if (typed == "latest") {
+        const auto lessons = book.lessons();
+        if (!lessons) {
+            return lessons.error();
+        }
+        if (lessons->empty()) {
+            return base::inputError("lesson.none",
+                                    "There is no lesson yet; \"plumbmark lesson add\" makes one.");
+        }
+        return lessons->front();
+    }
+    if (!looksLikeId(typed)) {
+        return base::inputError("lesson.id",
+                                "\"" + shown(typed, 40) +
+                                    "\" is no lesson's id; \"plumbmark lesson list\" shows them.");
+    }
+    const auto lessons = book.lessons();
+    if (!lessons) {
+        return lessons.error();
+    }
+    const store::LessonRow* found = nullptr;
+    for (const auto& row : *lessons) {
+        if (row.id.hex().starts_with(typed)) {
+            if (found != nullptr) {
+                return base::inputError("lesson.id", "More than one lesson's id begins with " + typed +
+                                                         "; type more of it.");
+            }
+            found = &row;
+        }
+    }
+    if (found == nullptr) {
+        return base::inputError("lesson.id", "No lesson's id begins with " + typed +
+                                                 "; \"plumbmark lesson list\" shows them.");
+    }
+    return *found;
+}
+
+base::Result<std::optional<store::ClipRow>> findClip(session::LessonBook& book, const std::string& typed) {
+    std::optional<store::ClipRow> found;
+    const auto lessons = book.lessons();
+    if (!lessons) {
+        return lessons.error();
+    }
+    for (const auto& lesson : *lessons) {
+        const auto shots = book.shots(lesson.id);
+        if (!shots) {
+            return shots.error();
+        }
+        for (const auto& shot : *shots) {
+            const auto clips = book.clips(shot.id);
+            if (!clips) {
+                return clips.error();
+            }
+            for (const auto& clip : *clips) {
+                if (!clip.id.hex().starts_with(typed)) {
+                    continue;
+                }
+                if (found) {
+                    return base::inputError("clip.id", "More than one clip's id begins with " + typed +
+                                                           "; type more of it.");
+                }
+                found = clip;
+            }
+        }
+    }
+    return found;
+}
+
+} // namespace plumbmark::cli

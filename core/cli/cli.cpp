@@ -121,7 +121,15 @@ const std::vector<Command>& table() {
          runLessonVerify},
         {{"play", "Opens the app.", {}, {kLibrary}, {"plumbmark play"}}, runPlay},
     };
-    return commands;
+    static const std::vector<Command> all = [] {
+        std::vector<Command> joined = commands;
+        std::vector<Command> review = reviewCommands();
+        for (Command& command : review) {
+            joined.push_back(std::move(command));
+        }
+        return joined;
+    }();
+    return all;
 }
 
 void printOptionRows(std::ostream& out, const std::vector<Option>& options) {
@@ -234,6 +242,18 @@ int dispatch(std::span<const std::string> args, const Services& services, Stream
         }
         const auto result = command.run(*read, services, streams);
         return result ? *result : tell(result.error(), streams.err);
+    }
+    if (args[0] == "review") {
+        if (asksHelp(args.subspan(1))) {
+            printGeneralHelp(streams.out, "review");
+            return kDone;
+        }
+        std::string known;
+        for (const Command& command : reviewCommands()) {
+            known += (known.empty() ? "" : ", ") + ("plumbmark " + std::string(command.form.name));
+        }
+        return tell(base::inputError("arguments.unknown", "Say what to take home: " + known + "."),
+                    streams.err);
     }
     if (args[0] == "lesson") {
         if (asksHelp(args.subspan(1))) {

@@ -37,6 +37,9 @@ base::Result<int> runLessonExport(const Arguments& args, const Services& service
 base::Result<int> runLessonImport(const Arguments& args, const Services& services, Streams streams);
 base::Result<int> runLessonVerify(const Arguments& args, const Services& services, Streams streams);
 
+/// "review ...": what a lesson gives to take home. Rows of the table like all others, kept beside their work.
+[[nodiscard]] std::vector<Command> reviewCommands();
+
 /// Options that tell about a swing; shared by "measure" and "lesson add".
 [[nodiscard]] std::vector<Option> swingOptions();
 /// Everything that can be checked without the clip. Errors (input): "arguments.*".

@@ -1,0 +1,223 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+#include <algorithm>
+#include <cctype>
+#include <filesystem>
+
+#include "cli/commands.h"
+#include "cli/library_access.h"
+#include "exporting/output_file.h"
+#include "exporting/tables.h"
+#include "session/lesson_book.h"
+#include "session/review_desk.h"
+
+namespace plumbmark::cli {
+namespace fs = std::filesystem;
+namespace {
+
+constexpr Option kLibrary{"--library", "FOLDER", "the library, where it is not the usual one"};
+constexpr Option kShot{"--shot", "N", "the shot's number in the lesson; without it the first clip that fits"};
+constexpr Option kView{"--view", "face-on|down-the-line", "which of the shot's clips"};
+
+std::string ending(const fs::path& path) {
+    std::string extension = path.extension().string();
+    std::transform(extension.begin(), extension.end(), extension.begin(),
+                   [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+    return extension;
+}
+
+/// The ending says what is made; another one is refused before the long work, as is a place that can't be
+/// written to.
+base::Result<std::string> checkedEnding(const fs::path& path, std::initializer_list<std::string_view> known) {
+    const std::string extension = ending(path);
+    if (std::find(known.begin(), known.end(), extension) == known.end()) {
+        std::string words;
+        for (const auto& word : known) {
+            words += (words.empty() ? "" : word == *(known.end() - 1) ? " or " : ", ") + std::string(word);
+        }
+        return base::inputError("output.kind",
+                                "Give a file name that ends in " + words + ": the ending says what is made.");
+    }
+    if (auto writable = exporting::checkWritable(path); !writable) {
+        return writable.error();
+    }
+    return extension;
+}
+
+/// The lesson's clip that --shot and --view name; without them the first one whose film is here.
+base::Result<session::ReviewDesk::Choice> chosenClip(const Arguments& args, session::ReviewDesk& desk,
+                                                     const base::Id& lesson) {
+    const auto shot = args.number("--shot", 1, 10000, "(a shot's number)");
+    if (!shot) {
+        return shot.error();
+    }
+    std::optional<marks::View> view;
+    if (const auto text = args.value("--view")) {
+        view = marks::viewFromName(*text);
+        if (!view) {
+            return base::inputError("arguments.word", "--view knows face-on and down-the-line, not \"" +
+                                                          shown(*text, 40) + "\".");
+        }
+    }
+    const auto clips = desk.clips(lesson);
+    if (!clips) {
+        return clips.error();
+    }
+    bool fits = false;
+    for (const auto& clip : *clips) {
+        if ((*shot && clip.shotNumber != static_cast<int>(**shot)) || (view && clip.view != *view)) {
+            continue;
+        }
+        fits = true;
+        if (clip.filmHere) {
+            return clip;
+        }
+    }
+    if (fits) {
+        return base::inputError("film.missing", "The film did not travel with this lesson; import a lesson "
+                                                "file that holds it.");
+    }
+    return base::inputError("review.no_clip", "The lesson has no such clip; \"plumbmark lesson show\" lists "
+                                              "them.");
+}
+
+base::Result<int> landmarkTable(const Arguments& args, const Services& services, Streams streams,
+                                const fs::path& target, const std::string& kind) {
+    if (!args.has("--lesson")) {
+        return base::inputError("arguments.missing", "Landmarks belong to one clip; tell --lesson too.");
+    }
+    const auto network = fetchNetwork(services);
+    if (!network) {
+        return network.error();
+    }
+    auto library = openLibrary(args, services, streams);
+    if (!library) {
+        return library.error();
+    }
+    session::LessonBook book(**library);
+    const auto lesson = findLesson(book, *args.value("--lesson"));
+    if (!lesson) {
+        return lesson.error();
+    }
+    session::ReviewDesk desk(**library, *network);
+    const auto clip = chosenClip(args, desk, lesson->id);
+    if (!clip) {
+        return clip.error();
+    }
+    base::Result<std::optional<analysis::Outcome>> outcome = std::optional<analysis::Outcome>();
+    {
+        const ProgressLine line(services, streams.err);
+        outcome = desk.measured(clip->clip, line.progress());
+    }
+    if (!outcome) {
+        return outcome.error();
+    }
+    if (!*outcome) {
+        return stopped();
+    }
+    std::string text;
+    if (kind == ".trc") {
+        auto trc = exporting::landmarksTrc(**outcome, target.filename().string());
+        if (!trc) {
+            return trc.error();
+        }
+        text = std::move(*trc);
+    } else {
+        text = exporting::landmarksCsv(**outcome);
+    }
+    if (auto written = exporting::writeWhole(target, text); !written) {
+        return written.error();
+    }
+    streams.out << (*outcome)->track.size() << " frames written.\n";
+    return kDone;
+}
+
+base::Result<int> runTables(const Arguments& args, const Services& services, Streams streams) {
+    const fs::path target = *args.operand(0);
+    const auto kind = checkedEnding(target, {".csv", ".json", ".trc"});
+    if (!kind) {
+        return kind.error();
+    }
+    if (args.has("--landmarks") || *kind == ".trc") {
+        if (*kind == ".json") {
+            return base::inputError("output.kind",
+                                    "Landmarks over time become a .csv or a .trc file; \"plumbmark measure "
+                                    "--landmarks\" writes them as JSON.");
+        }
+        return landmarkTable(args, services, streams, target, *kind);
+    }
+    if (args.has("--player") && args.has("--lesson")) {
+        return base::inputError("arguments.extra", "A lesson has its player; leave --player out.");
+    }
+    if (args.has("--shot") || args.has("--view")) {
+        return base::inputError("arguments.extra", "--shot and --view choose a clip for --landmarks.");
+    }
+    auto library = openLibrary(args, services, streams);
+    if (!library) {
+        return library.error();
+    }
+    session::LessonBook book(**library);
+    std::optional<base::Id> player, lesson;
+    if (const auto typed = args.value("--lesson")) {
+        const auto row = findLesson(book, *typed);
+        if (!row) {
+            return row.error();
+        }
+        lesson = row->id;
+    }
+    if (const auto name = args.value("--player")) {
+        const auto players = book.players(*name);
+        if (!players) {
+            return players.error();
+        }
+        for (const auto& row : *players) {
+            if (row.name == *name) {
+                if (player) {
+                    return base::inputError("player.two", "There are two players named \"" +
+                                                              shown(*name, 80) +
+                                                              "\"; name a lesson with --lesson.");
+                }
+                player = row.id;
+            }
+        }
+        if (!player) {
+            return base::inputError("player.none", "There is no player named \"" + shown(*name, 80) +
+                                                       "\"; \"plumbmark lesson list\" shows the names.");
+        }
+    }
+    session::ReviewDesk desk(**library, nullptr);
+    const auto rows = desk.numbers(player, lesson);
+    if (!rows) {
+        return rows.error();
+    }
+    const std::string text =
+        *kind == ".csv" ? exporting::measurementsCsv(*rows) : exporting::measurementsJson(*rows);
+    if (auto written = exporting::writeWhole(target, text); !written) {
+        return written.error();
+    }
+    streams.out << rows->size() << " numbers written.\n";
+    return kDone;
+}
+
+} // namespace
+
+std::vector<Command> reviewCommands() {
+    return {
+        {{"review tables",
+          "Writes numbers over lessons, or a clip's landmarks over time, for other programs.",
+          {"OUT"},
+          {{"--player", "NAME", "only this player's lessons"},
+           {"--lesson", "LESSON", "only this lesson"},
+           {"--landmarks", "",
+            "a clip's landmarks over time (needs --lesson); a .trc file always holds them"},
+           kShot,
+           kView,
+           kLibrary},
+          {"plumbmark review tables numbers.csv --player \"Demo player\"",
+           "plumbmark review tables numbers.json",
+           "plumbmark review tables markers.trc --lesson latest --shot 1 --view face-on"}},
+         runTables},
+    };
+}
+
+} // namespace plumbmark::cli

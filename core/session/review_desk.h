@@ -1,0 +1,50 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "analysis/analysis.h"
+#include "base/ids.h"
+#include "base/progress.h"
+#include "base/result.h"
+#include "exporting/tables.h"
+#include "marks/player.h"
+#include "store/library.h"
+
+namespace plumbmark::session {
+
+/// What a lesson gives to take home: tables, sheets, films. Reads the library, changes nothing in it.
+class ReviewDesk {
+  public:
+    ReviewDesk(store::Library& library, analysis::NetworkBytes network)
+        : library_(&library), network_(std::move(network)) {}
+
+    /// The numbers that stand (the accepted ones, else the newest), oldest lesson first: of one lesson, of
+    /// one player, or of the whole library. No film is read. Errors of store::Library.
+    base::Result<std::vector<exporting::TableRow>> numbers(std::optional<base::Id> player,
+                                                           std::optional<base::Id> lesson);
+
+    /// One clip of a lesson.
+    struct Choice {
+        int shotNumber = 0; ///< from 1
+        base::Id clip;
+        marks::View view = marks::View::faceOn;
+        bool filmHere = false;
+    };
+    /// The lesson's clips in the order they were made.
+    base::Result<std::vector<Choice>> clips(const base::Id& lesson);
+
+    /// The clip measured anew with its hand marks (blocks; seconds to minutes), told with the numbers that
+    /// stand in the library. Nothing when cancelled. Errors: those of SwingDesk::open.
+    base::Result<std::optional<analysis::Outcome>> measured(const base::Id& clip,
+                                                            const base::Progress& progress);
+
+  private:
+    store::Library* library_;
+    analysis::NetworkBytes network_;
+};
+
+} // namespace plumbmark::session

@@ -1,0 +1,95 @@
+#!/usr/bin/env python3
+# Copyright 2026 The Plumbmark authors
+# SPDX-License-Identifier: Apache-2.0
+"""What a lesson gives to take home, looked at from outside like everything in cli_test.py.
+
+Usage: review_test.py PROGRAM SOURCE_DIR reviews
+"""
+import csv
+import json
+import sys
+import unittest
+
+from cli_test import SOURCE, SWING, Case
+
+
+class Reviews(Case):
+    def setUp(self):
+        super().setUp()
+        self.library = ["--library", self.folder / "library"]
+
+    def lesson(self, **more):
+        """A small clip whose ankles, hips and shoulders are marked by hand at two moments."""
+        clip = self.clip()
+        names = ["lead_ankle", "trail_ankle", "lead_hip", "trail_hip", "lead_shoulder", "trail_shoulder"]
+        points = [[200, 220, 2], [120, 220, 2], [180, 140, 2], [140, 140, 2], [190, 80, 2], [130, 80, 2]]
+        marks = self.folder / "marks.json"
+        marks.write_text(json.dumps({"names": names, "frames": [{"time_s": 0, "points": points},
+                                                                {"time_s": 0.5, "points": points}]}))
+        self.done("lesson", "add", clip, *SWING, "--club", "iron-7", "--stature", "178", "--capture-fps", "240",
+                  "--marks", marks, "--player", more.get("player", "Kim"), "--title", more.get("title", "First"),
+                  *self.library)
+        return clip
+
+    def test_what_cannot_be_used(self):
+        self.refused("review", says="review tables")
+        self.refused("review", "burn", says="review tables")
+        self.refused("review", "tables", self.out / "a.xls", *self.library, says=".csv, .json or .trc")
+        self.refused("review", "tables", self.out / "no" / "a.csv", *self.library, says="does not exist")
+        self.refused("review", "tables", self.out / "a.trc", *self.library, says="--lesson")
+        self.refused("review", "tables", self.out / "a.csv", "--player", "Nobody", *self.library, says="Nobody")
+        self.lesson()
+        here = ["--lesson", "latest", *self.library]
+        self.refused("review", "tables", self.out / "a.json", "--landmarks", *here, says=".trc")
+        self.refused("review", "tables", self.out / "a.trc", "--shot", "7", *here, says="no such clip")
+        self.refused("review", "tables", self.out / "a.trc", "--view", "behind", *here, says="down-the-line")
+
+    def test_tables_are_read_by_others(self):
+        hostile = '=HYPERLINK("http://x"),\n"<b>\u202e'
+        self.lesson(player=hostile, title="-2+3")
+        table = self.out / "numbers.csv"
+        self.done("review", "tables", table, *self.library)
+        # Outside check: Python's csv module, strict.
+        with open(table, encoding="utf-8", newline="") as file:
+            rows = list(csv.reader(file, strict=True))
+        self.assertEqual(len(rows), 2)
+        self.assertEqual(len(rows[0]), len(rows[1]))
+        row = dict(zip(rows[0], rows[1]))
+        self.assertEqual(row["player"], "'" + hostile.replace("\n", " "))
+        self.assertEqual(row["lesson"], "'-2+3")
+        self.assertEqual(row["stature [m]"], "1.78")
+        for name, cell in list(row.items())[11:]:
+            self.assertRegex(name, r"^\w+( at \w+)? \(method \d+\)( sigma)? \[\w+\]$")
+            if cell:
+                float(cell)
+        answer = self.out / "numbers.json"
+        self.done("review", "tables", answer, "--lesson", "latest", *self.library)
+        self.assertEqual(json.loads(answer.read_text())["rows"][0]["player"], hostile)
+
+    def test_landmarks_over_time_are_read_by_others(self):
+        self.lesson()
+        markers = self.out / "markers.trc"
+        self.done("review", "tables", markers, "--lesson", "latest", *self.library)
+        sys.path.insert(0, str(SOURCE / "tests" / "tools"))
+        import read_trc  # our own second reader, from the format's published description
+        header, names, frames = read_trc.read(markers.read_text())
+        self.assertEqual((header["NumFrames"], header["Units"], header["DataRate"]), (30, "mm", 240))
+        self.assertIn("lead_ankle", names)
+        time, points = frames[15]
+        self.assertAlmostEqual(time, 0.5 / 8, places=5)  # captured at 240, shown at 30
+        lead, trail = points["lead_ankle"], points["trail_ankle"]
+        self.assertAlmostEqual(lead[0] + trail[0], 0, places=2)
+        self.assertAlmostEqual(lead[1], 0, places=2)
+        self.assertGreater(lead[0], 0)
+        table = self.out / "landmarks.csv"
+        self.done("review", "tables", table, "--landmarks", "--lesson", "latest", *self.library)
+        with open(table, encoding="utf-8", newline="") as file:
+            rows = list(csv.DictReader(file, strict=True))
+        self.assertEqual(len(rows), 30)
+        self.assertEqual(float(rows[15]["lead_ankle x [px]"]), 200)
+        self.assertEqual(rows[15]["lead_ankle origin"], "hand")
+
+
+if __name__ == "__main__":
+    suite = unittest.defaultTestLoader.loadTestsFromTestCase(Reviews)
+    sys.exit(0 if unittest.TextTestRunner(verbosity=2).run(suite).wasSuccessful() else 1)

@@ -21,6 +21,7 @@ constexpr std::string_view kHelp =
     "  plumbmark-render --case sound --view face-on --fps 120 --size 1280x720 --seed 1 --out DIR\n"
     "\n"
     "  --case NAME        one of --list (sound)\n"
+    "  --interlude WHAT   instead of the swing: standing, waggle, rehearsal (held at the top) or walk\n"
     "  --seed N           looks, place, light and small differences; 1-999 are for development (1)\n"
     "  --view V           face-on or down-the-line (the case's own)\n"
     "  --hand H           right or left (the case's own)\n"
@@ -77,6 +78,12 @@ int main(int argc, char** argv) {
         };
         if (a == "--case") {
             o.name = v;
+        } else if (a == "--interlude") {
+            const auto interlude = demo::interludeFromName(v);
+            if (!interlude) {
+                return bad("The interlude must be standing, waggle, rehearsal or walk.");
+            }
+            o.interlude = *interlude;
         } else if (a == "--out") {
             out = v;
         } else if (a == "--name") {

@@ -10,6 +10,7 @@
 #include <future>
 #include <memory>
 #include <nlohmann/json.hpp>
+#include <numbers>
 #include <system_error>
 
 #include "demo/raster.h"
@@ -140,9 +141,61 @@ class Scene {
 
     [[nodiscard]] const Motion& motion() const { return motion_; }
 
+    /// The player at `t`. In an interlude `t` counts from the swing's own start, and the pose is a pose of
+    /// the swing taken at another time, or moved along the target line.
+    [[nodiscard]] Pose poseAt(double t) const {
+        const double since = t - motion_.start();
+        const auto ease = [](double k) {
+            k = std::clamp(k, 0.0, 1.0);
+            return k * k * (3 - 2 * k);
+        };
+        switch (spec_.interlude) {
+        case Interlude::none:
+            return motion_.at(t);
+        case Interlude::standing:
+            return motion_.at(motion_.start() - since);
+        case Interlude::waggle:
+            return motion_.at(std::min(t, -0.08));
+        case Interlude::rehearsal: {
+            const double all = interludeSeconds(Interlude::rehearsal);
+            const double share = ease((since - 0.3) / (kRehearsalHeldFrom - 0.3)) -
+                                 ease((since - kRehearsalHeldTo) / (all - 0.3 - kRehearsalHeldTo));
+            return motion_.at(motion_.params().backswing * share);
+        }
+        case Interlude::walk:
+            break;
+        }
+        const double all = interludeSeconds(Interlude::walk), far = 3.6;
+        const double x = far * (ease((since - 0.2) / 2.8) - ease((since - (all - 3.0)) / 2.8));
+        Pose pose = motion_.at(motion_.end());
+        const double step = 2 * std::numbers::pi * x / 1.3; // two steps of 0.65 m
+        const double swing = 0.22 * std::sin(std::numbers::pi * std::clamp(x / 0.5, 0.0, 1.0) / 2);
+        for (std::size_t side = 0; side < 2; ++side) {
+            const double phase = step + (side == 0 ? 0.0 : std::numbers::pi);
+            const V3 move{swing * std::sin(phase), 0, 0.08 * swing / 0.22 * std::max(0.0, std::cos(phase))};
+            Foot& f = pose.foot[side];
+            f.heel += move, f.ball += move, f.toe += move, f.ankle += move;
+            pose.knee[side] += move * 0.5;
+        }
+        const V3 by{x, 0, 0};
+        for (V3* p : {&pose.midHip, &pose.midShoulder, &pose.neckBase, &pose.headCentre, &pose.butt,
+                      &pose.grip, &pose.shaftEnd, &pose.headPoint}) {
+            *p += by;
+        }
+        for (std::size_t side = 0; side < 2; ++side) {
+            for (auto* part :
+                 {&pose.shoulder, &pose.elbow, &pose.wrist, &pose.handCentre, &pose.hip, &pose.knee}) {
+                (*part)[side] += by;
+            }
+            Foot& f = pose.foot[side];
+            f.heel += by, f.ball += by, f.toe += by, f.ankle += by;
+        }
+        return pose;
+    }
+
     [[nodiscard]] V3 ballAt(double t) const {
         const double gone = t - motion_.impact();
-        if (gone <= 0) {
+        if (gone <= 0 || spec_.interlude != Interlude::none) {
             return motion_.ball();
         }
         const double loft = std::clamp(motion_.club().loftDegrees * 0.55, 9.0, 26.0) * kDeg, v = 52;
@@ -163,11 +216,12 @@ class Scene {
 
     void meshAt(Bench& b, double t) const {
         b.mesh.clear();
-        buildFigure(b.mesh, motion_.at(t), motion_.body(), motion_.club(), spec_.look);
+        buildFigure(b.mesh, poseAt(t), motion_.body(), motion_.club(), spec_.look);
         if (spec_.hasBall) {
             const V3 ball = ballAt(t);
             if (ball.x < 60) {
-                buildBall(b.mesh, ball, t <= motion_.impact(), motion_.club().teeHeight);
+                buildBall(b.mesh, ball, t <= motion_.impact() || spec_.interlude != Interlude::none,
+                          motion_.club().teeHeight);
             }
         }
         b.gloss.assign(b.mesh.vertices.size(), 0.0f);
@@ -186,10 +240,8 @@ class Scene {
         // How many instants: the fastest point moves about a pixel and a half from one to the next.
         const double shutter = spec_.filming.shutter;
         const auto headSpeed = [&] {
-            const base::Vec2 a =
-                camera.project(toWorld(motion_.at(t - shutter / 2).headPoint, spec_.hand)).at;
-            const base::Vec2 c =
-                camera.project(toWorld(motion_.at(t + shutter / 2).headPoint, spec_.hand)).at;
+            const base::Vec2 a = camera.project(toWorld(poseAt(t - shutter / 2).headPoint, spec_.hand)).at;
+            const base::Vec2 c = camera.project(toWorld(poseAt(t + shutter / 2).headPoint, spec_.hand)).at;
             return base::length(c - a);
         }();
         const int samples = std::clamp(static_cast<int>(std::ceil(headSpeed / 1.4)), 5, 26);
@@ -380,7 +432,7 @@ class Scene {
                 }
             }
         }
-        b.shade.build(motion_.at(t), spec_.light, spec_.hand);
+        b.shade.build(poseAt(t), spec_.light, spec_.hand);
         // The box of the picture that shows the shaded ground.
         double x0 = width_, x1 = 0, y0 = height_, y1 = 0;
         for (int i = 0; i < 9; ++i) {
@@ -483,8 +535,17 @@ Json truthOf(const Spec& spec, const CaseOptions& options, const Scene& scene, i
                   {"bang_from_next_bay_s", nullptr},
                   {"neighbour_hits_s", spec.sound.neighbourHits}};
     const auto shown = [&](double real) { return (real - start) * stretch; };
+    if (spec.interlude != Interlude::none) {
+        j["interlude"] = interludeName(spec.interlude);
+    }
+    if (spec.interlude == Interlude::rehearsal) {
+        j["held_s"] = {kRehearsalHeldFrom, kRehearsalHeldTo};
+    }
     j["moments"] = Json::array();
     for (const TrueMoment& m : moments) {
+        if (spec.interlude != Interlude::none) {
+            break; // nothing of a swing happens
+        }
         j["moments"].push_back(
             {{"name", marks::momentName(m.id)}, {"time_s", shown(m.time)}, {"real_time_s", m.time - start}});
         if (m.id == marks::MomentId::impact && spec.hasBall && spec.sound.recorded && stretch == 1.0) {
@@ -532,7 +593,9 @@ std::string stemOf(const CaseOptions& o, const Spec& s) {
     if (!o.fileStem.empty()) {
         return o.fileStem;
     }
-    return s.name + "-" + std::string(marks::viewName(s.view)) + "-" + std::to_string(s.seed) + "-" +
+    const std::string name =
+        s.interlude == Interlude::none ? s.name : std::string(interludeName(s.interlude));
+    return name + "-" + std::string(marks::viewName(s.view)) + "-" + std::to_string(s.seed) + "-" +
            std::to_string(static_cast<int>(std::lround(o.fps)));
 }
 
@@ -574,7 +637,9 @@ base::Result<RenderedSwing> renderCase(const CaseOptions& options, const std::fi
         return base::failure("demo.unsolved",
                              "This player cannot reach the ball in this posture; try another seed.");
     }
-    const double start = scene.motion().start(), real = scene.motion().end() - start;
+    const double start = scene.motion().start();
+    const bool swings = spec.interlude == Interlude::none;
+    const double real = swings ? scene.motion().end() - start : interludeSeconds(spec.interlude);
     const int frames = static_cast<int>(std::floor(real * options.fps));
     const double playback = options.playbackFps > 0 ? options.playbackFps : options.fps;
     const double stretch = options.fps / playback; // shown seconds per real second
@@ -602,11 +667,11 @@ base::Result<RenderedSwing> renderCase(const CaseOptions& options, const std::fi
     Json truth = truthOf(spec, options, scene, frames, playback, stretch, start);
     if (withSound) {
         std::optional<double> hit;
-        if (spec.hasBall) {
+        if (spec.hasBall && swings) {
             hit = scene.motion().impact() - start;
         }
-        const auto sound =
-            makeSound(spec, frames / playback, hit, scene.motion().impact() - start, spec.filming.distance);
+        const double swish = swings ? scene.motion().impact() - start : -10.0;
+        const auto sound = makeSound(spec, frames / playback, hit, swish, spec.filming.distance);
         if (auto ok = (*writer)->writeSound(sound); !ok) {
             return ok.error();
         }
@@ -645,6 +710,10 @@ base::Result<RenderedSwing> renderCase(const CaseOptions& options, const std::fi
             return ok.error();
         }
         const double t = start + i / options.fps;
+        progress.tell(static_cast<double>(i + 1) / frames, "rendering");
+        if (!swings) {
+            continue; // landmarks are those of the swing's own motion
+        }
         std::array<bool, marks::kLandmarkCount> seen{};
         scene.visible(look, t, seen);
         Json points = Json::array(), flags = Json::array();
@@ -659,7 +728,6 @@ base::Result<RenderedSwing> renderCase(const CaseOptions& options, const std::fi
         }
         truth["landmarks"]["frames"].push_back(
             {{"time_s", i / playback}, {"points", points}, {"visible", flags}});
-        progress.tell(static_cast<double>(i + 1) / frames, "rendering");
     }
     if (auto ok = (*writer)->finish(); !ok) {
         return ok.error();

@@ -256,6 +256,10 @@ Spec draw(const CaseOptions& options, int attempt) {
     if (options.hand) {
         s.hand = *options.hand;
     }
+    s.interlude = options.interlude;
+    if (s.interlude == Interlude::waggle) {
+        p.waggles = 2;
+    }
     // The whole clip stays under about four and a half seconds.
     p.stillBefore = std::min(p.stillBefore, 4.3 - p.backswing - p.downswing - p.followThrough - p.holdAfter);
     if (p.waggles > 0) {
@@ -348,6 +352,32 @@ Spec draw(const CaseOptions& options, int attempt) {
 }
 
 } // namespace
+
+std::string_view interludeName(Interlude interlude) {
+    return interlude == Interlude::standing    ? "standing"
+           : interlude == Interlude::waggle    ? "waggle"
+           : interlude == Interlude::rehearsal ? "rehearsal"
+           : interlude == Interlude::walk      ? "walk"
+                                               : "none";
+}
+
+std::optional<Interlude> interludeFromName(std::string_view name) {
+    for (const auto i :
+         {Interlude::none, Interlude::standing, Interlude::waggle, Interlude::rehearsal, Interlude::walk}) {
+        if (interludeName(i) == name) {
+            return i;
+        }
+    }
+    return std::nullopt;
+}
+
+double interludeSeconds(Interlude interlude) {
+    return interlude == Interlude::standing    ? 2.0
+           : interlude == Interlude::waggle    ? 2.4
+           : interlude == Interlude::rehearsal ? 7.0
+           : interlude == Interlude::walk      ? 7.0
+                                               : 0.0;
+}
 
 const std::vector<CaseInfo>& cases() {
     return kCases;

@@ -41,6 +41,20 @@ struct Soundscape {
     double bangFromNextBay = -1;       ///< clip seconds of a loud neighbour's hit, < 0: none
 };
 
+/// What a player does between swings, for films of a whole practice session. In each the ball lies untouched.
+enum class Interlude {
+    none,      ///< the swing itself
+    standing,  ///< at the ball, breathing
+    waggle,    ///< the club is moved to and fro over the ball
+    rehearsal, ///< slowly to the top, held there, slowly back
+    walk,      ///< out of the picture toward the target and back
+};
+[[nodiscard]] std::string_view interludeName(Interlude interlude);
+[[nodiscard]] std::optional<Interlude> interludeFromName(std::string_view name);
+/// How long each lasts, s, and from when to when a rehearsal is held, s from its beginning.
+[[nodiscard]] double interludeSeconds(Interlude interlude);
+inline constexpr double kRehearsalHeldFrom = 2.6, kRehearsalHeldTo = 4.4;
+
 /// Everything that decides a clip; one seed and one name give the same clip on every machine.
 struct Spec {
     std::string name;
@@ -57,6 +71,7 @@ struct Spec {
     Filming filming;
     Soundscape sound;
     bool hasBall = true;
+    Interlude interlude = Interlude::none;
 };
 
 struct CaseInfo {
@@ -78,7 +93,8 @@ struct CaseOptions {
     double playbackFps = 0;   ///< 0: as captured; 30 with fps 240 makes a burnt-in slow motion
     std::int64_t bitRate = 0; ///< bit/s; 0: constant quality
     std::optional<double> shutter, rollingReadout, roll, pan, yaw, distance;
-    std::string fileStem; ///< nothing: made from case, view, seed and rate
+    Interlude interlude = Interlude::none; ///< instead of the swing
+    std::string fileStem;                  ///< nothing: made from case, view, seed and rate
 };
 
 /// Error (input): "demo.unknown_case".

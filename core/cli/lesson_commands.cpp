@@ -136,7 +136,7 @@ base::Result<int> runLessonAdd(const Arguments& args, const Services& services, 
             "arguments.extra",
             "--lesson names a lesson that has its player and title; leave --player and --title out.");
     }
-    const auto outputs = Outputs::check(args, services, path);
+    auto outputs = Outputs::check(args, services, path);
     if (!outputs) {
         return outputs.error();
     }
@@ -184,6 +184,9 @@ base::Result<int> runLessonAdd(const Arguments& args, const Services& services, 
         return erased ? receipt.error() : erased.error();
     }
     const analysis::Outcome& outcome = (*receipt)->analysed.outcome;
+    if (const auto row = findLesson(book, lesson->hex())) {
+        outputs->setHeading(row->playerName + ", " + row->day);
+    }
     if (auto written = outputs->write(**clip, outcome, services, streams); !written) {
         return written.error();
     }

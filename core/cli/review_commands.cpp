@@ -6,6 +6,8 @@
 
 #include "cli/commands.h"
 #include "cli/library_access.h"
+#include "exporting/key_position_sheet.h"
+#include "exporting/lesson_sheet.h"
 #include "exporting/output_file.h"
 #include "exporting/tables.h"
 #include "session/lesson_book.h"
@@ -199,10 +201,104 @@ base::Result<int> runTables(const Arguments& args, const Services& services, Str
     return kDone;
 }
 
+constexpr double kDotsPerMm = 8.0; ///< about 200 dots an inch
+
+base::Result<std::vector<exporting::Page>> keyPages(const exporting::LessonStory& story,
+                                                    const exporting::Painter& painter,
+                                                    exporting::SheetFormat format) {
+    std::vector<exporting::Page> pages;
+    for (const auto& swing : story.swings) {
+        if (!swing.stills.empty()) {
+            const std::string heading =
+                story.player + ", " + story.day + ", swing " + std::to_string(swing.shotNumber);
+            pages.push_back(exporting::keyPositionSheet(*swing.outcome, swing.stills, painter,
+                                                        {.format = format, .heading = heading}));
+        }
+    }
+    if (pages.empty()) {
+        return base::inputError("film.missing", "No film of this lesson is in the library; import a lesson "
+                                                "file that holds them.");
+    }
+    return pages;
+}
+
+base::Result<int> runSheet(const Arguments& args, const Services& services, Streams streams) {
+    const fs::path target = *args.operand(1);
+    if (services.painter == nullptr) {
+        return base::inputError("output.no_painter",
+                                "This build has no painter, so it can't draw sheets; use the build with Qt.");
+    }
+    const auto kind = checkedEnding(target, {".pdf", ".png"});
+    if (!kind) {
+        return kind.error();
+    }
+    auto format = exporting::SheetFormat::paper;
+    if (const auto word = args.value("--format")) {
+        if (*word != "a4" && *word != "phone") {
+            return base::inputError("arguments.word",
+                                    "--format knows a4 and phone, not \"" + shown(*word, 40) + "\".");
+        }
+        format = *word == "phone" ? exporting::SheetFormat::phone : exporting::SheetFormat::paper;
+    }
+    const auto network = fetchNetwork(services);
+    if (!network) {
+        return network.error();
+    }
+    auto library = openLibrary(args, services, streams);
+    if (!library) {
+        return library.error();
+    }
+    session::LessonBook book(**library);
+    const auto lesson = findLesson(book, *args.operand(0));
+    if (!lesson) {
+        return lesson.error();
+    }
+    base::Result<std::optional<exporting::LessonStory>> story = std::optional<exporting::LessonStory>();
+    {
+        const ProgressLine line(services, streams.err);
+        session::ReviewDesk desk(**library, *network);
+        story = desk.story(lesson->id, {.measureAgain = true}, line.progress());
+    }
+    if (!story) {
+        return story.error();
+    }
+    if (!*story) {
+        return stopped();
+    }
+    auto pages = args.has("--keys")
+                     ? keyPages(**story, *services.painter, format)
+                     : base::Result(exporting::lessonSheet(**story, *services.painter, format));
+    if (!pages) {
+        return pages.error();
+    }
+    const std::size_t count = pages->size();
+    const auto drawn = *kind == ".pdf"
+                           ? services.painter->pdf(*pages)
+                           : services.painter->png(exporting::stacked(std::move(*pages)), kDotsPerMm);
+    if (!drawn) {
+        return drawn.error();
+    }
+    if (auto written = exporting::writeWhole(target, std::span<const std::byte>(*drawn)); !written) {
+        return written.error();
+    }
+    streams.out << count << (count == 1 ? " page written.\n" : " pages written.\n");
+    return kDone;
+}
+
 } // namespace
 
 std::vector<Command> reviewCommands() {
     return {
+        {{"review sheet",
+          "Draws the lesson to take home: what is good, the plan, pictures with marks, numbers.",
+          {"LESSON", "OUT"},
+          {{"--format", "a4|phone", "pages to print, or one page as wide as a phone; without it a4"},
+           {"--keys", "", "instead: the key positions of every swing, one page each"},
+           kLibrary},
+          {"plumbmark review sheet latest lesson.pdf",
+           "plumbmark review sheet 3f2a91c0 lesson.png --format phone",
+           "plumbmark review sheet latest positions.pdf --keys"}},
+         runSheet},
         {{"review tables",
           "Writes numbers over lessons, or a clip's landmarks over time, for other programs.",
           {"OUT"},

@@ -7,6 +7,7 @@
 #include <cmath>
 #include <optional>
 
+#include "exporting/picture_marks.h"
 #include "exporting/words.h"
 
 namespace plumbmark::exporting {
@@ -132,10 +133,6 @@ constexpr Ink kText{0x1b, 0x22, 0x2a};
 constexpr Ink kQuiet{0x45, 0x50, 0x5a};
 constexpr Ink kRule{0xb4, 0xbd, 0xc4};
 constexpr Ink kDark{0x10, 0x18, 0x1e};
-constexpr Ink kWhite{0xff, 0xff, 0xff};
-constexpr Ink kSpine{0xf0, 0xe4, 0x42};
-constexpr Ink kShaft{0x56, 0xb4, 0xe9};
-constexpr Ink kLeadLine{0xff, 0xa0, 0x50};
 constexpr Ink kCautionFill{0xef, 0xe9, 0xfb};
 constexpr Ink kCautionEdge{0x33, 0x18, 0x6b};
 
@@ -160,32 +157,6 @@ Sign signOf(coaching::State state) {
         break;
     }
     return Sign::unknown;
-}
-
-/// Cuts a line to a box (Liang and Barsky's parametric form); nothing where it passes by.
-std::optional<std::pair<base::Vec2, base::Vec2>> clipped(base::Vec2 a, base::Vec2 b, const PageBox& box) {
-    double from = 0.0;
-    double to = 1.0;
-    const base::Vec2 d = b - a;
-    const std::array<std::pair<double, double>, 4> edges{{{-d.x, a.x - box.x},
-                                                          {d.x, box.x + box.width - a.x},
-                                                          {-d.y, a.y - box.y},
-                                                          {d.y, box.y + box.height - a.y}}};
-    for (const auto& [p, q] : edges) {
-        if (p == 0.0) {
-            if (q < 0.0) {
-                return std::nullopt;
-            }
-        } else if (p < 0.0) {
-            from = std::max(from, q / p);
-        } else {
-            to = std::min(to, q / p);
-        }
-    }
-    if (!(from < to)) { // also when a number is not finite
-        return std::nullopt;
-    }
-    return std::pair{a + d * from, a + d * to};
 }
 
 class Layout {
@@ -421,69 +392,8 @@ class Layout {
     }
 
     void overlay(const PageBox& box, const Still& still) {
-        if (still.frame >= outcome_.track.size()) {
-            return;
-        }
-        const marks::FrameMarks& frame = outcome_.track[still.frame];
-        const double scale = box.width / still.picture->width;
-        const auto onPage = [&](base::Vec2 p) {
-            return base::Vec2{box.x + (p.x - still.corner.x) * scale, box.y + (p.y - still.corner.y) * scale};
-        };
-        const auto line = [&](base::Vec2 a, base::Vec2 b, Ink ink, bool dashed) {
-            if (const auto inside = clipped(onPage(a), onPage(b), box)) {
-                Line drawn = plainLine(inside->first, inside->second, 0.45, ink);
-                drawn.edgeWidth = 0.28;
-                drawn.edge = kDark;
-                drawn.dashed = dashed;
-                page_.items.emplace_back(drawn);
-            }
-        };
-        const auto at = [&](Landmark l) -> std::optional<base::Vec2> {
-            return frame[l] ? std::optional(frame[l]->at) : std::nullopt;
-        };
-        const auto middle = [&](Landmark a, Landmark b) -> std::optional<base::Vec2> {
-            return at(a) && at(b) ? std::optional(base::midpoint(*at(a), *at(b))) : std::nullopt;
-        };
-        const base::Vec2 up = outcome_.scene.vertical.up();
-        if (const auto ankle = at(Landmark::trail_ankle);
-            ankle && outcome_.context.view == marks::View::faceOn) {
-            line(*ankle - up * (0.05 * still.picture->height), *ankle + up * (2.0 * still.picture->height),
-                 kWhite, true);
-        }
-        if (still.frame < outcome_.shaft.size() && outcome_.shaft[still.frame]) {
-            const club::ShaftSample& shaft = *outcome_.shaft[still.frame];
-            const double angle = shaft.angleDegrees * 3.14159265358979323846 / 180.0;
-            const base::Vec2 direction{std::sin(angle), std::cos(angle)};
-            // Where an end is not seen: a shaft is about half a standing height long (a driver 1.15 m, a
-            // wedge 0.9 m).
-            const double length = outcome_.scene.scale.pixelsPerStature > 0.0
-                                      ? 0.55 * outcome_.scene.scale.pixelsPerStature
-                                      : 0.4 * still.picture->height;
-            const base::Vec2 butt = shaft.butt.value_or(shaft.through);
-            line(butt, shaft.head.value_or(butt + direction * length), kShaft, false);
-        }
-        const auto hips = middle(Landmark::lead_hip, Landmark::trail_hip);
-        const auto shoulders = middle(Landmark::lead_shoulder, Landmark::trail_shoulder);
-        if (still.moment == MomentId::impact && outcome_.context.view == marks::View::faceOn) {
-            if (at(Landmark::lead_ankle) && at(Landmark::lead_shoulder)) {
-                line(*at(Landmark::lead_ankle), *at(Landmark::lead_shoulder), kLeadLine, false);
-            }
-        }
-        if (hips && shoulders) {
-            line(*hips, *shoulders, kSpine, false);
-        }
-        constexpr std::array kShown{Landmark::head_centre, Landmark::lead_shoulder, Landmark::trail_shoulder,
-                                    Landmark::lead_hip,    Landmark::trail_hip,     Landmark::lead_knee,
-                                    Landmark::trail_knee,  Landmark::lead_ankle,    Landmark::trail_ankle,
-                                    Landmark::lead_elbow,  Landmark::trail_elbow,   Landmark::grip};
-        for (const Landmark l : kShown) {
-            if (const auto p = at(l)) {
-                const base::Vec2 place = onPage(*p);
-                if (box.contains(place)) {
-                    page_.items.emplace_back(Shape{Sign::mark, place, 1.7});
-                }
-            }
-        }
+        const PictureMarks marks = marksAt(outcome_, still.frame, still.moment);
+        drawMarks(marks, still.corner, box.width / still.picture->width, box, page_.items);
     }
 
     double cautions(double x, double y, double width) {
@@ -512,12 +422,8 @@ class Layout {
     double footer(double x, double y, double width, bool draw) {
         std::string words =
             "Each number with its one-sigma uncertainty: the true value lies within it about two times "
-            "in three. Lines: yellow from mid-hip to mid-shoulder";
-        if (outcome_.context.view == marks::View::faceOn) {
-            words += ", dashed plumb line through the trail ankle, orange at impact from lead ankle to lead "
-                     "shoulder";
-        }
-        words += ", blue the shaft.";
+            "in three. " +
+            linesLegend(outcome_.context.view);
         if (outcome_.scene.vertical.source == "assumed") {
             words += " Upright was assumed to be the picture's own.";
         }

@@ -86,12 +86,17 @@ struct Picture {
 
 using Item = std::variant<Rectangle, Picture, Line, Shape, Text>;
 
+void moveDown(Item& item, double by); ///< mm
+
 struct Page {
     double width = 297.0;    ///< mm
     double height = 210.0;   ///< mm
     std::vector<Item> items; ///< drawn in this order
     std::string title;       ///< for the file's own title
 };
+
+/// Several pages under each other as one, for a picture.
+[[nodiscard]] Page stacked(std::vector<Page> pages);
 
 /// Turns pages into files. Implemented under platform/; the core has none.
 class Painter {

@@ -462,7 +462,8 @@ base::Result<Staged> Reader::read() {
         if (sheet && staged_.sheet) {
             return unsafe("it holds two sheets");
         }
-        if (!film && !sheet) {
+        // The page is for people who open the file by hand; what it says stands in the records.
+        if (!film && !sheet && part.role != "page") {
             staged_.ignored.push_back(part.path);
         }
         if (staging_ == nullptr || (!film && !sheet)) {
@@ -546,6 +547,9 @@ base::Result<Summary> write(const fs::path& target, const Contents& contents, co
             return source.error();
         }
         sources.push_back(std::move(*source));
+    }
+    if (!contents.page.empty()) {
+        sources.push_back(sourceOfText("lesson.html", "page", contents.page));
     }
     for (const Source& source : sources) {
         summary.parts.push_back(source.part);

@@ -39,12 +39,13 @@ struct Contents {
     std::vector<std::string> records; ///< canonical lines, sorted
     std::vector<Film> films;
     std::optional<std::filesystem::path> sheet; ///< key-position sheet, PNG
+    std::string page; ///< the lesson as one HTML page for people without the program; empty: none
 };
 
 /// One file of the archive as its manifest lists it.
 struct Part {
     std::string path;
-    std::string role; ///< "records", "film", "sheet"; others are kept and reported
+    std::string role; ///< "records", "film", "sheet", "page"; others are kept and reported
     std::int64_t size = 0;
     std::string sha256;
 };

@@ -4,8 +4,10 @@
 
 #include <set>
 
+#include "exporting/lesson_page.h"
 #include "records/fact.h"
 #include "records/kinds.h"
+#include "session/review_desk.h"
 
 namespace plumbmark::session {
 
@@ -29,6 +31,17 @@ base::Result<lessonfile::Summary> LessonExchange::exportLesson(const base::Id& l
     }
     contents.records = std::move(*lines);
     contents.sheet = options.sheet;
+    if (options.withPage) {
+        ReviewDesk desk(*library_, nullptr);
+        const auto story = desk.story(lesson, {.mostStills = 4}, {nullptr, progress.cancel});
+        if (!story) {
+            return story.error();
+        }
+        if (!*story) {
+            return base::failure("cancelled", "Stopped before the end; nothing was written.");
+        }
+        contents.page = exporting::lessonPage(**story);
+    }
     if (options.withFilms) {
         const auto shots = library_->shots(lesson);
         if (!shots) {

@@ -23,6 +23,7 @@ class LessonExchange {
     struct ExportOptions {
         bool withFilms = true;
         std::optional<std::filesystem::path> sheet; ///< key-position sheet, PNG, travels along
+        bool withPage = true; ///< the lesson as one HTML page, for people without the program
     };
     /// Errors (input): "book.no_such_thing" and those of lessonfile::write.
     base::Result<lessonfile::Summary> exportLesson(const base::Id& lesson,

@@ -3,7 +3,13 @@
 #include "session/review_desk.h"
 
 #include <algorithm>
+#include <array>
 
+#include "coaching/caution.h"
+#include "coaching/judge.h"
+#include "coaching/playbook.h"
+#include "exporting/key_position_sheet.h"
+#include "records/merge.h"
 #include "session/clip_intake.h"
 #include "session/lesson_book.h"
 #include "session/swing_desk.h"
@@ -125,6 +131,147 @@ base::Result<std::optional<analysis::Outcome>> ReviewDesk::measured(const base::
         tellStanding(**findings, outcome);
     }
     return std::optional(std::move(outcome));
+}
+
+/// An outcome as far as records tell it: no pixel is read, the only marks are those of a hand.
+base::Result<analysis::Outcome> ReviewDesk::fromRecords(const store::ClipRow& clip) {
+    LessonBook book(*library_);
+    const auto request = requestFor(*library_, clip.id);
+    const auto findings = book.findings(clip.id);
+    if (!request || !findings) {
+        return request ? findings.error() : request.error();
+    }
+    analysis::Outcome outcome;
+    outcome.context = request->context;
+    outcome.clip.width = clip.clip.width;
+    outcome.clip.height = clip.clip.height;
+    outcome.clip.frames = clip.clip.frames;
+    outcome.clip.duration = base::Seconds{clip.clip.durationSeconds};
+    outcome.clip.playbackFps = clip.clip.playbackFps;
+    outcome.clip.captureFps = clip.clip.captureFps;
+    const auto capture = clip.clip.captureFpsTold ? clip.clip.captureFpsTold : clip.clip.captureFps;
+    outcome.timeScale.known = capture && *capture > 0.0;
+    if (outcome.timeScale.known) {
+        outcome.timeScale.realPerShown = clip.clip.playbackFps / *capture;
+    }
+    outcome.scene.vertical = request->rollDegrees ? scene::fromRoll(base::Degrees{*request->rollDegrees})
+                             : request->plumbEdge
+                                 ? scene::fromPlumbEdge(request->plumbEdge->first, request->plumbEdge->second)
+                                 : scene::assumedVertical();
+    outcome.scene.width = clip.clip.width;
+    outcome.scene.height = clip.clip.height;
+    for (const marks::HandMark& mark : request->handMarks) {
+        if (mark.frame < 0 || mark.frame >= clip.clip.frames || clip.clip.frames > 100'000) {
+            continue;
+        }
+        outcome.track.resize(static_cast<std::size_t>(clip.clip.frames));
+        if (mark.at) {
+            outcome.track[static_cast<std::size_t>(mark.frame)][mark.landmark] =
+                marks::Mark{*mark.at, mark.sigma, base::Origin::hand};
+        }
+    }
+    if (*findings) {
+        const std::vector<coaching::SwingNumbers> swings{{(*findings)->measurements}};
+        outcome.checkpoints = coaching::judge(coaching::Playbook::standard(), (*findings)->measurements,
+                                              outcome.context, coaching::BodyCard{});
+        outcome.cautions = coaching::cautions(swings, coaching::BodyCard{});
+        tellStanding(**findings, outcome);
+    }
+    return outcome;
+}
+
+base::Result<std::optional<exporting::LessonStory>>
+ReviewDesk::story(const base::Id& lessonId, const StoryOptions& options, const base::Progress& progress) {
+    using Story = exporting::LessonStory;
+    LessonBook book(*library_);
+    const auto lesson = book.lesson(lessonId);
+    const auto entity = library_->entity(lessonId);
+    if (!lesson || !entity) {
+        return lesson ? entity.error() : lesson.error();
+    }
+    Story story;
+    story.title = lesson->title;
+    story.day = lesson->day;
+    story.wish = lesson->wish;
+    story.belief = lesson->belief;
+    story.note = lesson->note;
+    if (*entity && !(*entity)->path.empty()) {
+        const auto player = book.player((*entity)->path.front());
+        if (player) {
+            story.player = player->name;
+        }
+    }
+    const auto plans = library_->factsOf(lessonId, records::kind::plan);
+    if (!plans) {
+        return plans.error();
+    }
+    if (const auto standing = records::heads(*plans); !standing.empty()) {
+        story.plan = records::planOf(standing.back().body);
+    }
+    const auto choices = clips(lessonId);
+    if (!choices) {
+        return choices.error();
+    }
+    // The newest swings are those that the lesson ended with.
+    const std::size_t told =
+        std::min(choices->size(), static_cast<std::size_t>(std::max(0, options.mostSwings)));
+    story.moreSwings = static_cast<int>(choices->size() - told);
+    for (std::size_t i = choices->size() - told; i < choices->size(); ++i) {
+        const Choice& choice = (*choices)[i];
+        const double done = static_cast<double>(i - (choices->size() - told)) / static_cast<double>(told);
+        const base::Progress part{[&](double share, std::string_view stage) {
+                                      progress.tell(done + share / static_cast<double>(told), stage);
+                                  },
+                                  progress.cancel};
+        const auto row = library_->clip(choice.clip);
+        if (!row) {
+            return row.error();
+        }
+        if (!*row) {
+            continue;
+        }
+        exporting::LessonSwing swing;
+        swing.shotNumber = choice.shotNumber;
+        if (options.measureAgain && choice.filmHere) {
+            auto outcome = measured(choice.clip, part);
+            if (!outcome) {
+                return outcome.error();
+            }
+            if (!*outcome) {
+                return std::optional<Story>();
+            }
+            swing.outcome = std::make_shared<const analysis::Outcome>(std::move(**outcome));
+        } else {
+            auto outcome = fromRecords(**row);
+            if (!outcome) {
+                return outcome.error();
+            }
+            swing.outcome = std::make_shared<const analysis::Outcome>(std::move(*outcome));
+        }
+        if (progress.cancelled()) {
+            return std::optional<Story>();
+        }
+        if (choice.filmHere) {
+            if (auto film = video::Clip::open((*row)->file)) {
+                if (auto stills = exporting::takeStills(**film, *swing.outcome)) {
+                    swing.stills = std::move(*stills);
+                }
+            }
+        }
+        while (swing.stills.size() > options.mostStills) { // address, top, impact and finish stay longest
+            static constexpr std::array kept{marks::MomentId::address, marks::MomentId::top,
+                                             marks::MomentId::impact, marks::MomentId::finish};
+            const auto other =
+                std::find_if(swing.stills.rbegin(), swing.stills.rend(), [](const auto& still) {
+                    return std::find(kept.begin(), kept.end(), still.moment) == kept.end();
+                });
+            swing.stills.erase(other == swing.stills.rend() ? swing.stills.end() - 1
+                                                            : std::next(other).base());
+        }
+        progress.tell(done + 1.0 / static_cast<double>(told), "Taking the pictures");
+        story.swings.push_back(std::move(swing));
+    }
+    return std::optional(std::move(story));
 }
 
 } // namespace plumbmark::session

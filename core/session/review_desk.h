@@ -10,6 +10,7 @@
 #include "base/ids.h"
 #include "base/progress.h"
 #include "base/result.h"
+#include "exporting/lesson_story.h"
 #include "exporting/tables.h"
 #include "marks/player.h"
 #include "store/library.h"
@@ -42,7 +43,20 @@ class ReviewDesk {
     base::Result<std::optional<analysis::Outcome>> measured(const base::Id& clip,
                                                             const base::Progress& progress);
 
+    struct StoryOptions {
+        bool measureAgain = false; ///< marks over the pictures, at the price of measuring every clip anew
+        int mostSwings = 4;        ///< more clips are only counted
+        std::size_t mostStills = 8;
+    };
+    /// Everything the lesson tells at home. Without measureAgain from records and single frames of the films
+    /// alone (moments): numbers and lights as they stand, marks only where a hand put them. Nothing when
+    /// cancelled. Errors (input): "book.no_such_thing"; with measureAgain those of measured().
+    base::Result<std::optional<exporting::LessonStory>>
+    story(const base::Id& lesson, const StoryOptions& options, const base::Progress& progress);
+
   private:
+    base::Result<analysis::Outcome> fromRecords(const store::ClipRow& clip);
+
     store::Library* library_;
     analysis::NetworkBytes network_;
 };

@@ -190,6 +190,48 @@ base::Result<std::vector<std::uint8_t>> encodePng(const RgbImage& image) {
     return std::vector<std::uint8_t>(packet->data, packet->data + packet->size);
 }
 
+base::Result<std::vector<std::uint8_t>> encodeJpeg(const RgbImage& image, int quality) {
+    silenceFfmpeg();
+    const auto failed = base::failure(
+        "still.encode", "The picture could not be made; this build needs FFmpeg's JPEG encoder.");
+    const AVCodec* encoder = avcodec_find_encoder(AV_CODEC_ID_MJPEG);
+    CodecPtr codec{avcodec_alloc_context3(encoder)};
+    PicturePtr picture{av_frame_alloc()};
+    PacketPtr packet{av_packet_alloc()};
+    const std::size_t row = static_cast<std::size_t>(std::max(0, image.width)) * 3;
+    if (encoder == nullptr || !codec || !picture || !packet || image.width <= 0 || image.height <= 0 ||
+        image.pixels.size() != row * static_cast<std::size_t>(image.height)) {
+        return failed;
+    }
+    codec->width = picture->width = image.width;
+    codec->height = picture->height = image.height;
+    codec->pix_fmt = AV_PIX_FMT_YUVJ444P;
+    picture->format = AV_PIX_FMT_YUVJ444P;
+    codec->color_range = picture->color_range = AVCOL_RANGE_JPEG;
+    codec->time_base = {1, 1};
+    codec->thread_count = 1;
+    // Nothing of this program or machine goes into the picture, and the same picture gives the same bytes.
+    codec->flags |= AV_CODEC_FLAG_QSCALE | AV_CODEC_FLAG_BITEXACT;
+    codec->global_quality = picture->quality = FF_QP2LAMBDA * std::clamp(quality, 1, 31);
+    if (avcodec_open2(codec.get(), encoder, nullptr) < 0 || av_frame_get_buffer(picture.get(), 0) < 0) {
+        return failed;
+    }
+    const ScalerPtr scaler{sws_getContext(image.width, image.height, AV_PIX_FMT_RGB24, image.width,
+                                          image.height, AV_PIX_FMT_YUVJ444P, SWS_BICUBIC | SWS_ACCURATE_RND,
+                                          nullptr, nullptr, nullptr)};
+    const std::uint8_t* from[] = {image.pixels.data()};
+    const int stride[] = {static_cast<int>(row)};
+    if (!scaler || sws_scale(scaler.get(), from, stride, 0, image.height, picture->data, picture->linesize) !=
+                       image.height) {
+        return failed;
+    }
+    if (avcodec_send_frame(codec.get(), picture.get()) < 0 || avcodec_send_frame(codec.get(), nullptr) < 0 ||
+        avcodec_receive_packet(codec.get(), packet.get()) < 0) {
+        return failed;
+    }
+    return std::vector<std::uint8_t>(packet->data, packet->data + packet->size);
+}
+
 base::Result<void> savePng(const std::filesystem::path& path, const RgbImage& image) {
     auto bytes = encodePng(image);
     if (!bytes) {

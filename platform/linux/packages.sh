@@ -21,7 +21,7 @@ test=(
   "${build[@]}"
   libgtest-dev libgmock-dev libzip-dev
   qml6-module-qttest xvfb xauth x11-xkb-utils xkb-data libgl1-mesa-dri libgl1-mesa-glx
-  ffmpeg sqlite3 unzip zip python3 python3-jsonschema poppler-utils
+  ffmpeg sqlite3 unzip zip python3 python3-jsonschema poppler-utils chromium
   opencv-doc darknet python3-skimage assimp-testmodels
 )
 

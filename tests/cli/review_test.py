@@ -6,9 +6,12 @@
 Usage: review_test.py PROGRAM SOURCE_DIR reviews
 """
 import csv
+import html.parser
 import json
+import subprocess
 import sys
 import unittest
+import zipfile
 
 from cli_test import SOURCE, SWING, Case
 
@@ -30,6 +33,61 @@ class Reviews(Case):
                   "--marks", marks, "--player", more.get("player", "Kim"), "--title", more.get("title", "First"),
                   *self.library)
         return clip
+
+    def test_the_lesson_file_holds_a_page_for_everybody(self):
+        hostile = "<script>document.title='hit'</script><img src=http://127.0.0.1:1/x>&\""
+        self.lesson(player=hostile, title=hostile)
+        file = self.out / "lesson.plumbmark"
+        self.done("lesson", "export", "latest", file, *self.library)
+        page = zipfile.ZipFile(file).read("lesson.html").decode("utf-8", "strict")
+
+        class Reader(html.parser.HTMLParser):  # outside check: Python's own reader of HTML
+            tags, links, words, language = [], [], "", None
+
+            def handle_starttag(self, tag, attributes):
+                self.tags.append(tag)
+                found = dict(attributes)
+                self.language = found.get("lang") or self.language
+                self.links += [value for name, value in attributes if name in ("src", "href", "action", "poster")]
+                self.links += [value for name, value in attributes if name.startswith("on")]
+
+            def handle_data(self, data):
+                self.words += data
+
+        reader = Reader()
+        reader.feed(page)
+        self.assertEqual(reader.language, "en")
+        for tag in ("script", "img", "iframe", "object", "link", "form"):
+            self.assertNotIn(tag, reader.tags)
+        self.assertTrue(reader.links)
+        for link in reader.links:
+            self.assertTrue(link.startswith("data:image/jpeg;base64,"), link[:60])
+        self.assertEqual(reader.words.count(hostile), 4)  # title and heading hold player and title
+        self.assertIn("licensed physiotherapist", reader.words)
+        other = ["--library", self.folder / "other"]
+        self.assertNotIn("Not used", self.done("lesson", "import", file, *other))
+        # Outside check: the second reader of lesson files.
+        subprocess.run([sys.executable, "-B", SOURCE / "tests" / "verify_lesson.py", file], check=True,
+                       stdout=subprocess.DEVNULL)
+
+    def test_a_sheet_is_drawn_where_there_is_a_painter(self):
+        self.lesson()
+        sheet = self.out / "sheet.pdf"
+        result = self.run_program("review", "sheet", "latest", sheet, *self.library)
+        if b"painter" in result.stderr:
+            self.assertEqual(result.returncode, 2)
+            self.assertFalse(sheet.exists())
+            return
+        self.assertEqual(result.returncode, 0, result.stderr)
+        text = subprocess.run(["pdftotext", sheet, "-"], capture_output=True, check=True).stdout.decode()
+        for words in ("First", "Kim", "Swing 1: Face-on, right-handed, 7-iron", "licensed physiotherapist"):
+            self.assertIn(words, text)
+        self.done("review", "sheet", "latest", self.out / "keys.pdf", "--keys", *self.library)
+        keys = subprocess.run(["pdftotext", self.out / "keys.pdf", "-"], capture_output=True, check=True)
+        self.assertIn("Kim, 20", keys.stdout.decode())
+        self.done("review", "sheet", "latest", self.out / "phone.png", "--format", "phone", *self.library)
+        self.refused("review", "sheet", "latest", self.out / "a.pdf", "--format", "a3", *self.library, says="a4")
+        self.refused("review", "sheet", "latest", self.out / "a.doc", *self.library, says=".pdf or .png")
 
     def test_what_cannot_be_used(self):
         self.refused("review", says="review tables")

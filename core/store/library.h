@@ -25,6 +25,8 @@ struct LibraryOptions {
     const base::Clock* clock = &base::systemClock();
     base::IdSource* ids = &base::randomIds();
     base::FileCalls* calls = &base::systemFileCalls();
+    /// A backup at the first opening of a day that is alone on the library (see backup.h).
+    bool dailyBackup = true;
 };
 
 /// Where the library lies when nobody says otherwise: $PLUMBMARK_LIBRARY, else $XDG_DATA_HOME/plumbmark, else
@@ -68,6 +70,28 @@ struct ClipRow {
     std::filesystem::path file; ///< where the film lies
     bool filmHere = false;      ///< false: the film did not travel with the lesson
     bool needsYou = false;
+};
+
+/// A part of a lesson file whose role this version does not know. Kept beside the library and put into every
+/// lesson file that the lesson goes out with, so that an older device does not damage a newer one's lesson.
+struct CarriedPart {
+    std::string path; ///< its name inside the lesson file
+    std::string role;
+    std::string sha256;
+    std::int64_t bytes = 0;
+    std::filesystem::path file; ///< where its bytes lie (told by carried(), ignored by carry())
+};
+
+/// Why a backup was made.
+enum class BackupKind { daily, byHand, beforeStep, afterErasing, beforeRestore };
+
+/// A whole copy of the library: library.db and media/ in a folder of its own.
+struct Backup {
+    std::filesystem::path folder;
+    std::string name;   ///< the folder's name: time, why, random
+    std::string day;    ///< ISO day (UTC) it was made
+    std::string madeAt; ///< sorts by time
+    BackupKind kind = BackupKind::daily;
 };
 
 /// The one library of a device: facts in SQLite, films beside it under their SHA-256. Every call is a whole
@@ -135,12 +159,37 @@ class Library {
     /// A private folder on the library's own file system.
     virtual base::Result<base::StagingFolder> staging() = 0;
 
+    // Parts of lesson files that travel on unread. The bytes are adopted like films first.
+    virtual base::Result<void> carry(const base::Id& lesson, const std::vector<CarriedPart>& parts) = 0;
+    virtual base::Result<std::vector<CarriedPart>> carried(const base::Id& lesson) = 0;
+
+    // What a shared folder (`place`: its own random id) holds already.
+    /// Lines of this library that no file of that place holds: records by id, then tombstones.
+    virtual base::Result<std::vector<std::string>> linesNotIn(const base::Id& place) = 0;
+    /// Our own file with these lines is there now.
+    virtual base::Result<void> noteSent(const base::Id& place, std::string_view file,
+                                        const std::vector<std::string>& lines) = 0;
+    /// Another device's file with these lines was taken in.
+    virtual base::Result<void> noteArrived(const base::Id& place, std::string_view file, std::int64_t bytes,
+                                           const std::vector<std::string>& lines) = 0;
+    virtual base::Result<bool> hasArrived(const base::Id& place, std::string_view file,
+                                          std::int64_t bytes) = 0;
+    /// Our own files there that hold something erased since.
+    virtual base::Result<std::vector<std::string>> outdatedFiles(const base::Id& place) = 0;
+    /// Our file is gone from there: what it held counts as not sent.
+    virtual base::Result<void> forgetFile(const base::Id& place, std::string_view file) = 0;
+
     /// SQLite's own checks (integrity, foreign keys), index tables against facts, films against their names
     /// (`readFilms`: also re-reads every film's bytes). Empty: all well. Else plain sentences.
     virtual base::Result<std::vector<std::string>> check(bool readFilms = false,
                                                          const base::Progress& progress = {}) = 0;
     /// Throws the index tables away and makes them again from the facts.
     virtual base::Result<void> rebuildIndex() = 0;
+
+    /// A whole copy in backups/, opened and checked before it counts; then old ones go by the rule of
+    /// backup.h. Errors: those of writing, "library.damaged" (the old backups stay).
+    virtual base::Result<Backup> backup(BackupKind kind = BackupKind::byHand,
+                                        const base::Progress& progress = {}) = 0;
 };
 
 } // namespace plumbmark::store

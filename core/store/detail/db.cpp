@@ -11,8 +11,8 @@ base::Error databaseError(int code) {
     case SQLITE_CORRUPT:
     case SQLITE_NOTADB:
         return base::failure("library.damaged",
-                             "The library is damaged; nothing was changed. Copy its folder to a "
-                             "safe place, then put a backup in its place.");
+                             "The library is damaged; nothing was changed. \"plumbmark restore\" "
+                             "shows the backups and puts one in its place.");
     case SQLITE_BUSY:
     case SQLITE_LOCKED:
         return base::failure("library.busy", "Another program is using the library; close it and try again.");
@@ -37,24 +37,66 @@ base::Error databaseError(int code) {
     }
 }
 
+StatementCache::~StatementCache() {
+    for (const auto& [sql, handles] : idle_) {
+        for (sqlite3_stmt* handle : handles) {
+            sqlite3_finalize(handle);
+        }
+    }
+}
+
+sqlite3_stmt* StatementCache::take(std::string_view sql) {
+    const auto found = idle_.find(std::string(sql));
+    if (found == idle_.end() || found->second.empty()) {
+        return nullptr;
+    }
+    sqlite3_stmt* handle = found->second.back();
+    found->second.pop_back();
+    --count_;
+    return handle;
+}
+
+void StatementCache::giveBack(sqlite3_stmt* handle) {
+    constexpr std::size_t kMost = 200; // far more than the program has; a leak would stop here
+    const char* sql = sqlite3_sql(handle);
+    if (sql == nullptr || count_ >= kMost) {
+        sqlite3_finalize(handle);
+        return;
+    }
+    idle_[sql].push_back(handle);
+    ++count_;
+}
+
+Statement::~Statement() {
+    if (handle_ == nullptr) {
+        return;
+    }
+    if (cache_ == nullptr) {
+        sqlite3_finalize(handle_);
+        return;
+    }
+    reset();
+    cache_->giveBack(handle_);
+}
+
 Statement& Statement::bind(int place, std::string_view text) {
     if (trouble_ == SQLITE_OK) {
-        trouble_ = sqlite3_bind_text64(handle_.get(), place, text.data() == nullptr ? "" : text.data(),
-                                       text.size(), SQLITE_TRANSIENT, SQLITE_UTF8);
+        trouble_ = sqlite3_bind_text64(handle_, place, text.data() == nullptr ? "" : text.data(), text.size(),
+                                       SQLITE_TRANSIENT, SQLITE_UTF8);
     }
     return *this;
 }
 
 Statement& Statement::bind(int place, std::int64_t number) {
     if (trouble_ == SQLITE_OK) {
-        trouble_ = sqlite3_bind_int64(handle_.get(), place, number);
+        trouble_ = sqlite3_bind_int64(handle_, place, number);
     }
     return *this;
 }
 
 Statement& Statement::bind(int place, double number) {
     if (trouble_ == SQLITE_OK) {
-        trouble_ = sqlite3_bind_double(handle_.get(), place, number);
+        trouble_ = sqlite3_bind_double(handle_, place, number);
     }
     return *this;
 }
@@ -65,13 +107,13 @@ Statement& Statement::bind(int place, const std::optional<double>& number) {
 
 Statement& Statement::bindNull(int place) {
     if (trouble_ == SQLITE_OK) {
-        trouble_ = sqlite3_bind_null(handle_.get(), place);
+        trouble_ = sqlite3_bind_null(handle_, place);
     }
     return *this;
 }
 
 base::Result<bool> Statement::step() {
-    const int code = trouble_ == SQLITE_OK ? sqlite3_step(handle_.get()) : trouble_;
+    const int code = trouble_ == SQLITE_OK ? sqlite3_step(handle_) : trouble_;
     if (code == SQLITE_ROW) {
         return true;
     }
@@ -90,29 +132,41 @@ base::Result<void> Statement::run() {
     return {};
 }
 
-void Statement::reset() {
-    sqlite3_reset(handle_.get());
-    sqlite3_clear_bindings(handle_.get());
-    trouble_ = SQLITE_OK;
+base::Result<bool> Statement::any() {
+    const auto row = step();
+    reset();
+    return row;
 }
 
-std::string Statement::text(int column) const {
-    const unsigned char* text = sqlite3_column_text(handle_.get(), column);
+void Statement::reset() {
+    if (handle_ != nullptr) { // else compiling failed, and that stays so
+        sqlite3_reset(handle_);
+        sqlite3_clear_bindings(handle_);
+        trouble_ = SQLITE_OK;
+    }
+}
+
+std::string_view Statement::view(int column) const {
+    const unsigned char* text = sqlite3_column_text(handle_, column);
     if (text == nullptr) {
         return {};
     }
     return {reinterpret_cast<const char*>(text),
-            static_cast<std::size_t>(sqlite3_column_bytes(handle_.get(), column))};
+            static_cast<std::size_t>(sqlite3_column_bytes(handle_, column))};
+}
+
+std::string Statement::text(int column) const {
+    return std::string(view(column));
 }
 
 std::int64_t Statement::integer(int column) const {
-    return sqlite3_column_int64(handle_.get(), column);
+    return sqlite3_column_int64(handle_, column);
 }
 double Statement::number(int column) const {
-    return sqlite3_column_double(handle_.get(), column);
+    return sqlite3_column_double(handle_, column);
 }
 bool Statement::isNull(int column) const {
-    return sqlite3_column_type(handle_.get(), column) == SQLITE_NULL;
+    return sqlite3_column_type(handle_, column) == SQLITE_NULL;
 }
 
 base::Result<Database> Database::open(const std::filesystem::path& file, Mode mode) {
@@ -201,14 +255,30 @@ base::Result<void> Database::setSwitches(Mode mode) {
     return {};
 }
 
-base::Result<Statement> Database::prepare(std::string_view sql) {
-    sqlite3_stmt* statement = nullptr;
-    const int code =
-        sqlite3_prepare_v2(handle_.get(), sql.data(), static_cast<int>(sql.size()), &statement, nullptr);
-    if (code != SQLITE_OK) {
-        return databaseError(code);
+Statement Database::query(std::string_view sql) {
+    // Only questions and changes come again and again; the rest is compiled for one use.
+    const bool keep = sql.starts_with("SELECT") || sql.starts_with("INSERT") || sql.starts_with("UPDATE") ||
+                      sql.starts_with("DELETE");
+    if (keep) {
+        if (sqlite3_stmt* waiting = cache_->take(sql)) {
+            return Statement(waiting, cache_);
+        }
     }
-    return Statement(statement);
+    sqlite3_stmt* handle = nullptr;
+    const int code = sqlite3_prepare_v3(handle_.get(), sql.data(), static_cast<int>(sql.size()),
+                                        keep ? SQLITE_PREPARE_PERSISTENT : 0U, &handle, nullptr);
+    if (code != SQLITE_OK) {
+        return Statement(code);
+    }
+    return Statement(handle, keep ? cache_ : nullptr);
+}
+
+base::Result<Statement> Database::prepare(std::string_view sql) {
+    Statement statement = query(sql);
+    if (statement.trouble_ != SQLITE_OK) {
+        return databaseError(statement.trouble_);
+    }
+    return statement;
 }
 
 base::Result<void> Database::exec(const std::string& sql) {
@@ -220,15 +290,12 @@ base::Result<void> Database::exec(const std::string& sql) {
 }
 
 base::Result<std::int64_t> Database::number(std::string_view sql) {
-    auto statement = prepare(sql);
-    if (!statement) {
-        return statement.error();
-    }
-    const auto row = statement->step();
+    Statement statement = query(sql);
+    const auto row = statement.step();
     if (!row) {
         return row.error();
     }
-    return *row ? statement->integer(0) : 0;
+    return *row ? statement.integer(0) : 0;
 }
 
 base::Result<Transaction> Transaction::begin(Database& db) {
@@ -251,6 +318,19 @@ base::Result<void> Transaction::commit() {
     }
     db_ = nullptr;
     return {};
+}
+
+base::Result<void> copyInto(Database& db, const std::filesystem::path& file) {
+    std::error_code ignored;
+    if (std::filesystem::exists(file, ignored)) {
+        return databaseError(SQLITE_CANTOPEN);
+    }
+    auto done = db.query("VACUUM INTO ?1").bind(1, file.string()).run();
+    if (!done) {
+        std::filesystem::remove(file, ignored);
+        std::filesystem::remove(file.string() + "-journal", ignored);
+    }
+    return done;
 }
 
 } // namespace plumbmark::store::detail

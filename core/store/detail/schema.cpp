@@ -30,7 +30,7 @@ CREATE TABLE tombstone(
 ) STRICT, WITHOUT ROWID;
 )sql";
 
-// Names are folded (see foldCase in library.cpp) so that searching knows no case.
+// As version 1 had them. Names are folded (see case_fold.h) so that searching knows no case.
 constexpr const char* kIndexTables = R"sql(
 DROP TABLE IF EXISTS belongs;
 DROP TABLE IF EXISTS player;
@@ -99,14 +99,58 @@ CREATE TABLE finding(
 CREATE INDEX finding_by_measurement ON finding(measurement, moment, clip);
 )sql";
 
+// Since version 2: counts kept with the lesson (`within`: things inside it that have two versions).
+constexpr const char* kCounts = R"sql(
+ALTER TABLE lesson ADD COLUMN shots INTEGER NOT NULL DEFAULT 0 CHECK (shots >= 0);
+ALTER TABLE lesson ADD COLUMN clips INTEGER NOT NULL DEFAULT 0 CHECK (clips >= 0);
+ALTER TABLE lesson ADD COLUMN within INTEGER NOT NULL DEFAULT 0 CHECK (within >= 0);
+)sql";
+
+// carried: parts of lesson files that this version does not understand, passed on with their lesson.
+// exchanged, arrived: what a shared folder holds already, and which of its files have been read.
+constexpr const char* kTravel = R"sql(
+CREATE TABLE carried(
+  lesson TEXT NOT NULL REFERENCES fact(id) ON DELETE CASCADE,
+  path TEXT NOT NULL CHECK (length(path) BETWEEN 1 AND 200),
+  role TEXT NOT NULL CHECK (length(role) BETWEEN 1 AND 200),
+  sha256 TEXT NOT NULL CHECK (length(sha256) = 64 AND sha256 NOT GLOB '*[^0-9a-f]*'),
+  bytes INTEGER NOT NULL CHECK (bytes >= 0),
+  PRIMARY KEY (lesson, path)
+) STRICT, WITHOUT ROWID;
+CREATE INDEX carried_by_part ON carried(sha256);
+CREATE TABLE exchanged(
+  place TEXT NOT NULL CHECK (length(place) = 32 AND place NOT GLOB '*[^0-9a-f]*'),
+  record TEXT NOT NULL CHECK (length(record) BETWEEN 32 AND 33),
+  file TEXT NOT NULL,
+  PRIMARY KEY (place, record)
+) STRICT, WITHOUT ROWID;
+CREATE INDEX exchanged_by_file ON exchanged(place, file);
+CREATE TABLE arrived(
+  place TEXT NOT NULL CHECK (length(place) = 32 AND place NOT GLOB '*[^0-9a-f]*'),
+  file TEXT NOT NULL,
+  bytes INTEGER NOT NULL CHECK (bytes >= 0),
+  PRIMARY KEY (place, file)
+) STRICT, WITHOUT ROWID;
+)sql";
+
 base::Result<void> makeVersion1(Database& db) {
     if (auto made = db.exec(kTruth); !made) {
         return made;
     }
-    return makeIndexTables(db);
+    return db.exec(kIndexTables);
 }
 
-constexpr std::array<Step, kSchemaVersion> kSteps{makeVersion1};
+base::Result<void> makeVersion2(Database& db) {
+    if (auto made = db.exec(kCounts); !made) {
+        return made;
+    }
+    if (auto counted = db.exec("UPDATE lesson SET " + std::string(kLessonCounts)); !counted) {
+        return counted;
+    }
+    return db.exec(kTravel);
+}
+
+constexpr std::array<Step, kSchemaVersion> kSteps{makeVersion1, makeVersion2};
 
 } // namespace
 
@@ -115,7 +159,10 @@ std::span<const Step> steps() {
 }
 
 base::Result<void> makeIndexTables(Database& db) {
-    return db.exec(kIndexTables);
+    if (auto made = db.exec(kIndexTables); !made) {
+        return made;
+    }
+    return db.exec(kCounts);
 }
 
 base::Result<void> upgrade(Database& db, std::span<const Step> all, const std::filesystem::path& backup) {
@@ -127,11 +174,7 @@ base::Result<void> upgrade(Database& db, std::span<const Step> all, const std::f
         return {};
     }
     if (!backup.empty()) {
-        auto copy = db.prepare("VACUUM INTO ?1");
-        if (!copy) {
-            return copy.error();
-        }
-        if (auto copied = copy->bind(1, backup.string()).run(); !copied) {
+        if (auto copied = copyInto(db, backup); !copied) {
             return copied;
         }
         // A copy that cannot be opened and read is no backup.

@@ -5,6 +5,7 @@
 #include <filesystem>
 #include <span>
 #include <string>
+#include <string_view>
 
 #include "base/clock.h"
 #include "base/ids.h"
@@ -19,7 +20,15 @@ inline constexpr std::int64_t kApplicationId = 0x504c4d42; ///< "PLMB"
 using Step = base::Result<void> (*)(Database& db);
 /// steps()[0] makes version 1 from an empty database, steps()[1] version 2 from version 1, ...
 std::span<const Step> steps();
-inline constexpr int kSchemaVersion = 1;
+inline constexpr int kSchemaVersion = 2;
+
+/// What a lesson's kept counts are, as the right side of UPDATE lesson SET.
+inline constexpr std::string_view kLessonCounts =
+    "shots = (SELECT count(*) FROM shot s WHERE s.lesson = lesson.id), "
+    "clips = (SELECT count(*) FROM shot s JOIN clip c ON c.shot = s.id WHERE s.lesson = lesson.id), "
+    "within = (SELECT coalesce(sum(s.disputed), 0) FROM shot s WHERE s.lesson = lesson.id) + "
+    "(SELECT coalesce(sum(c.disputed), 0) FROM shot s JOIN clip c ON c.shot = s.id WHERE s.lesson = "
+    "lesson.id)";
 
 /// Runs the missing steps, each in a transaction of its own that also sets the version number. With `backup`,
 /// a whole copy of the library as it was is made there first; without that copy nothing is changed.

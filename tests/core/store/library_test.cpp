@@ -4,6 +4,7 @@
 #include <regex>
 #include <thread>
 
+#include "store/backup.h"
 #include "store/detail/case_fold.h"
 #include "store_support.h"
 
@@ -111,7 +112,7 @@ TEST_F(Store, OpensWithTheSqlite3ProgramAndSaysWhatItIs) {
     // Outside check: Debian's sqlite3 program.
     const fs::path db = dir_ / "library.db";
     EXPECT_EQ(sqlite(db, "PRAGMA application_id"), "1347177794\n"); // "PLMB" as a big-endian number
-    EXPECT_EQ(sqlite(db, "PRAGMA user_version"), "1\n");
+    EXPECT_EQ(sqlite(db, "PRAGMA user_version"), "2\n");
     EXPECT_EQ(sqlite(db, "PRAGMA integrity_check"), "ok\n");
     EXPECT_EQ(sqlite(db, "PRAGMA foreign_key_check"), "");
     EXPECT_EQ(sqlite(db, "SELECT name FROM player"), "Kim\n");
@@ -262,7 +263,19 @@ TEST_F(Store, OpensALibraryOfVersion1) {
     EXPECT_FALSE(library->readOnly());
     ASSERT_EQ(library->lessons()->size(), 1U);
     EXPECT_EQ((*library->lessons())[0].playerName, "Kim");
+    EXPECT_EQ((*library->lessons())[0].shots, 1);
+    EXPECT_EQ((*library->lessons())[0].clips, 1);
     EXPECT_EQ(library->allLines()->size(), 5U);
+    // As it was, it lies in backups/.
+    const auto backups = store::listBackups(dir_);
+    ASSERT_EQ(backups.size(), 2U);
+    const auto before1 = std::find_if(backups.begin(), backups.end(), [](const store::Backup& backup) {
+        return backup.kind == store::BackupKind::beforeStep;
+    });
+    ASSERT_NE(before1, backups.end());
+    EXPECT_EQ(run("sqlite3 '" + (before1->folder / "library.db").string() + "' 'PRAGMA user_version'"),
+              "1\n");
+    EXPECT_EQ(store::checkBackup(before1->folder)->records, 5);
     EXPECT_EQ(*library->check(), std::vector<std::string>());
     const auto before = *library->allLines();
     ASSERT_TRUE(library->rebuildIndex());

@@ -16,23 +16,11 @@ constexpr double kDegree = std::numbers::pi / 180.0;
 
 /// Rear outline of the pelvis against a vertical touching it at address, + toward the ball.
 std::optional<double> rearDepth(Probe& p, MomentId m) {
-    const auto before = p.at(Landmark::pelvis_rear, MomentId::address);
-    const auto now = p.at(Landmark::pelvis_rear, m);
-    const auto stature = p.stature();
-    if (!before || !now || !stature) {
-        return std::nullopt;
-    }
-    return (now->x - before->x) / *stature;
+    return p.travel(m, [](Probe& q, MomentId at) { return q.at(Landmark::pelvis_rear, at); }, &Vec2::x);
 }
 
 std::optional<double> hipDepth(Probe& p, MomentId m) {
-    const auto before = p.midHip(MomentId::address);
-    const auto now = p.midHip(m);
-    const auto stature = p.stature();
-    if (!before || !now || !stature) {
-        return std::nullopt;
-    }
-    return (now->x - before->x) / *stature;
+    return p.travel(m, &Probe::midHip, &Vec2::x);
 }
 
 /// Shaft against level ground as it shows: 0 flat, 90 upright.

@@ -76,24 +76,16 @@ std::optional<double> headWorst(Probe& p, MomentId) {
     return worst;
 }
 
-std::optional<Vec2> headMove(Probe& p, MomentId m) {
-    const auto before = p.head(MomentId::address);
-    const auto now = p.head(m);
-    const auto stature = p.stature();
-    if (!before || !now || !stature) {
-        return std::nullopt;
-    }
-    return (*now - *before) / *stature;
+std::optional<Vec2> headCentre(Probe& p, MomentId m) {
+    return p.head(m);
 }
 
 std::optional<double> headTravel(Probe& p, MomentId m) {
-    const auto move = headMove(p, m);
-    return move ? std::optional(move->x) : std::nullopt;
+    return p.travel(m, headCentre, &Vec2::x);
 }
 
 std::optional<double> headRise(Probe& p, MomentId m) {
-    const auto move = headMove(p, m);
-    return move ? std::optional(move->y) : std::nullopt;
+    return p.travel(m, headCentre, &Vec2::y);
 }
 
 } // namespace

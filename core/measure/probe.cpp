@@ -495,6 +495,16 @@ std::optional<Vec2> Probe::head(MomentId m) {
     return p;
 }
 
+std::optional<double> Probe::travel(MomentId moment, const Place& place, double Vec2::*along) {
+    const auto before = place(*this, MomentId::address);
+    const auto now = place(*this, moment);
+    const auto size = stature();
+    if (!before || !now || !size) {
+        return std::nullopt;
+    }
+    return ((*now).*along - (*before).*along) / *size;
+}
+
 std::optional<Vec2> Probe::ball() {
     const auto depth = ballDepth(input_->context);
     const auto depthKey = keyOf(Kind::depth, static_cast<std::uint64_t>(Group::ground), 500);

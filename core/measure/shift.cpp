@@ -12,23 +12,11 @@ using marks::Landmark;
 using marks::MomentId;
 
 std::optional<double> pelvisShift(Probe& p, MomentId m) {
-    const auto before = p.midHip(MomentId::address);
-    const auto now = p.midHip(m);
-    const auto stature = p.stature();
-    if (!before || !now || !stature) {
-        return std::nullopt;
-    }
-    return (now->x - before->x) / *stature;
+    return p.travel(m, &Probe::midHip, &Vec2::x);
 }
 
 std::optional<double> chestShift(Probe& p, MomentId m) {
-    const auto before = p.midShoulder(MomentId::address);
-    const auto now = p.midShoulder(m);
-    const auto stature = p.stature();
-    if (!before || !now || !stature) {
-        return std::nullopt;
-    }
-    return (now->x - before->x) / *stature;
+    return p.travel(m, &Probe::midShoulder, &Vec2::x);
 }
 
 /// The chest's share of the move toward the target in the first third of the downswing.

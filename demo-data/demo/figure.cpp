@@ -767,8 +767,15 @@ SurfacePoints surfacePoints(const Pose& pose, const Body& body, const ClubSize& 
     SurfacePoints out;
     out.nose = headPoint(pose, shape, -0.24, pi / 2, 1.0);
     out.crown = headPoint(pose, shape, pi / 2, pi / 2, 1.0);
-    out.faceFront = headPoint(pose, shape, 0.3, pi / 2, 1.0);
-    out.headBack = headPoint(pose, shape, 0.15, -pi / 2, 1.0);
+    // Where the bare head ends along x (seen square to the target line) and along y (seen along it).
+    out.headLow = out.headHigh = pose.headCentre;
+    for (int i = -6; i <= 6; ++i) {
+        for (int k = 0; k < 48; ++k) {
+            const V3 q = headPoint(pose, shape, i * pi / 14, k * pi / 24, 1.0);
+            out.headLow.x = std::min(out.headLow.x, q.x), out.headLow.y = std::min(out.headLow.y, q.y);
+            out.headHigh.x = std::max(out.headHigh.x, q.x), out.headHigh.y = std::max(out.headHigh.y, q.y);
+        }
+    }
     const auto ear = [&](double side) {
         return pose.headCentre + pose.head.lead * (side * shape.side * 1.05) -
                pose.head.front * (0.06 * shape.depth) - pose.head.up * (0.06 * shape.half);

@@ -59,7 +59,8 @@ void buildBall(Mesh& mesh, V3 centre, bool teed, double teeHeight);
 
 /// Points of the surface that are landmarks.
 struct SurfacePoints {
-    V3 nose, crown, faceFront, headBack, leadEar, trailEar, buckle, sternum, pelvisRear;
+    V3 nose, crown, leadEar, trailEar, buckle, sternum, pelvisRear;
+    V3 headLow, headHigh; ///< x and y: the bare head's least and greatest; z: of its centre
     V3 leadingEdge;
 };
 [[nodiscard]] SurfacePoints surfacePoints(const Pose& pose, const Body& body, const ClubSize& club,

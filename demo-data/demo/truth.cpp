@@ -161,8 +161,14 @@ Points pointsOf(const Spec& spec, const Motion& motion, double time) {
     set(Landmark::nose, s.nose);
     set(Landmark::head_centre, pose.headCentre);
     set(Landmark::head_crown, s.crown);
-    set(Landmark::head_front, s.faceFront);
-    set(Landmark::head_back, s.headBack);
+    // The head's outline in the view: front = toward the target (face-on) or the ball (down-the-line).
+    if (spec.view == marks::View::faceOn) {
+        set(Landmark::head_front, {s.headHigh.x, pose.headCentre.y, pose.headCentre.z});
+        set(Landmark::head_back, {s.headLow.x, pose.headCentre.y, pose.headCentre.z});
+    } else {
+        set(Landmark::head_front, {pose.headCentre.x, s.headHigh.y, pose.headCentre.z});
+        set(Landmark::head_back, {pose.headCentre.x, s.headLow.y, pose.headCentre.z});
+    }
     set(Landmark::lead_ear, s.leadEar);
     set(Landmark::trail_ear, s.trailEar);
     set(Landmark::neck_base, pose.neckBase);
@@ -374,8 +380,7 @@ std::vector<TrueValue> trueMeasurements(const Spec& spec, const Motion& motion,
         say("head_to_trail_ankle_statures", id, (p.headCentre.x - p.foot[1].ankle.x) / h, "statures");
         say("head_to_trail_ankle_nose", id, (s.nose.x - p.foot[1].ankle.x) / stance, "stance_widths");
         say("head_to_trail_ankle_edge", id,
-            (std::min({s.faceFront.x, s.headBack.x, s.trailEar.x}) - p.foot[1].ankle.x) / stance,
-            "stance_widths");
+            (std::min(s.headLow.x, s.trailEar.x) - p.foot[1].ankle.x) / stance, "stance_widths");
         const V3 forearm = p.wrist[0] - p.elbow[0];
         say("wrist_set", id, pictureAngle(forearm, p.shaft), "degrees");
         say("wrist_set_corrected", id, included(forearm, p.shaft), "degrees");
@@ -447,7 +452,7 @@ std::vector<TrueValue> trueMeasurements(const Spec& spec, const Motion& motion,
             }
         }
         say("wrist_set_peak", std::nullopt, peak, "degrees");
-        say("wrist_set_peak_time", std::nullopt, at - *address, "seconds");
+        say("wrist_set_peak_time", std::nullopt, at - *top, "seconds"); // negative: before the top
     }
     if (const auto arm = when(MomentId::lead_arm_level_down), delivery = when(MomentId::shaft_level_down);
         arm && delivery) {

@@ -67,7 +67,8 @@ double turnOf(base::Vec2 low, base::Vec2 high) {
     return std::atan2(high.x - low.x, low.y - high.y);
 }
 
-/// Centroid of the heat around its peak near the direct answer.
+/// Centroid of the heat around its peak near the direct answer. A cell stands for its upper left corner: read
+/// by cells' middles, every point of a picture and of its mirror image lie a whole cell apart.
 void readHeat(const float* heat, base::Vec2 directCrop, const Region& region, PosePoint& point) {
     constexpr int n = PoseOutput::kHeatSide;
     constexpr int search = 9; // cells around the direct answer
@@ -100,8 +101,8 @@ void readHeat(const float* heat, base::Vec2 directCrop, const Region& region, Po
         for (int x = std::max(0, px - reach); x <= std::min(n - 1, px + reach); ++x) {
             const double w = std::max(0.0, probability(heat[y * n + x]) - 0.1 * top);
             sum += w;
-            mx += w * (x + 0.5);
-            my += w * (y + 0.5);
+            mx += w * x;
+            my += w * y;
             m2 += w * ((x - px) * (x - px) + (y - py) * (y - py));
         }
     }
@@ -111,8 +112,8 @@ void readHeat(const float* heat, base::Vec2 directCrop, const Region& region, Po
         return;
     }
     point.peak = region.toPicture({mx / sum / n, my / sum / n});
-    const double ox = mx / sum - (px + 0.5);
-    const double oy = my / sum - (py + 0.5);
+    const double ox = mx / sum - px;
+    const double oy = my / sum - py;
     point.spread = cell * std::sqrt(std::max(0.1, (m2 / sum - ox * ox - oy * oy) / 2));
 }
 

@@ -16,7 +16,8 @@ constexpr double kDegree = std::numbers::pi / 180.0;
 
 /// Rear outline of the pelvis against a vertical touching it at address, + toward the ball.
 std::optional<double> rearDepth(Probe& p, MomentId m) {
-    return p.travel(m, [](Probe& q, MomentId at) { return q.at(Landmark::pelvis_rear, at); }, &Vec2::x);
+    return p.travel(
+        m, [](Probe& q, MomentId at) { return q.at(Landmark::pelvis_rear, at); }, &Vec2::x);
 }
 
 std::optional<double> hipDepth(Probe& p, MomentId m) {

@@ -16,8 +16,9 @@ using base::Vec2;
 using marks::Landmark;
 using marks::MomentId;
 
-/// Heel to the ball of the foot, statures: about 0.73 of the foot's length (0.148 men, 0.132 women, de Leva 1996;
-/// the share from memory). The toes stay on the ground when the heel comes up, so this is the part that tilts.
+/// Heel to the ball of the foot, statures: about 0.73 of the foot's length (0.148 men, 0.132 women, de Leva
+/// 1996; the share from memory). The toes stay on the ground when the heel comes up, so this is the part that
+/// tilts.
 constexpr double kHindFoot = 0.104, kHindFootSigma = 0.007;
 
 std::optional<double> overLeadAnkle(Probe& p, MomentId m, const std::optional<Vec2>& point) {

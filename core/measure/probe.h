@@ -73,9 +73,9 @@ class Probe {
     std::optional<base::Vec2> head(marks::MomentId m);
     std::optional<base::Vec2> head(base::Seconds time, int slot, std::optional<marks::MomentId> depthAs);
 
-    /// How far a place of the body has travelled since address, statures: along u (toward the target or the ball)
-    /// with &Vec2::x, upward with &Vec2::y. `place` reads it at a moment; what the two readings have in common
-    /// (vertical, yaw, the lasting part of the marks' error) cancels.
+    /// How far a place of the body has travelled since address, statures: along u (toward the target or the
+    /// ball) with &Vec2::x, upward with &Vec2::y. `place` reads it at a moment; what the two readings have in
+    /// common (vertical, yaw, the lasting part of the marks' error) cancels.
     using Place = std::function<std::optional<base::Vec2>(Probe&, marks::MomentId)>;
     std::optional<double> travel(marks::MomentId moment, const Place& place, double base::Vec2::*along);
 

@@ -7,6 +7,7 @@
 #include <cmath>
 #include <tuple>
 
+#include "body/detail/pelvis.h"
 #include "body/detail/shape.h"
 #include "body/detail/smooth.h"
 
@@ -464,6 +465,25 @@ AutoTrack autoTrack(std::span<const Observation> seen, std::span<const base::Sec
         out.still = base::Seconds{*course.still / real};
     }
 
+    // -- pelvis, face-on: across the picture the outline's middle
+    std::vector<std::optional<detail::PelvisMiddle>> pelvis(n);
+    if (faceOn) {
+        std::vector<detail::PelvisLook> looks(n);
+        for (std::size_t i = 0; i < n; ++i) {
+            const Pose& p = poses[i];
+            looks[i] = {time[i], &seen[i], p.midHip(), p.hands(), {}};
+            for (const auto& [shoulder, elbow, wrist] :
+                 {std::tuple{Landmark::lead_shoulder, Landmark::lead_elbow, Landmark::lead_wrist},
+                  std::tuple{Landmark::trail_shoulder, Landmark::trail_elbow, Landmark::trail_wrist}}) {
+                for (const auto& [a, b] : {std::pair{shoulder, elbow}, std::pair{elbow, wrist},
+                                           std::pair{wrist, Landmark::grip}}) {
+                    looks[i].arms.push_back({p[a]->at, p[b]->at, 0.0});
+                }
+            }
+        }
+        pelvis = detail::pelvisMiddles(looks, stature);
+    }
+
     // -- trunk: the silhouette corrects where the network pulls the shoulders
     std::vector<detail::TrunkShape> shapes(n);
     std::vector<double> span;
@@ -569,7 +589,7 @@ AutoTrack autoTrack(std::span<const Observation> seen, std::span<const base::Sec
             p[l]->at = p[l]->at + across * high;
         }
         for (const Landmark l : {Landmark::lead_hip, Landmark::trail_hip}) {
-            p[l]->at = p[l]->at + across * low;
+            p[l]->at = p[l]->at + (pelvis[i] ? Vec2{pelvis[i]->x - hips.x, 0.0} : across * low);
         }
     }
 

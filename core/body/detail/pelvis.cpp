@@ -1,0 +1,203 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+#include "body/detail/pelvis.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace plumbmark::body::detail {
+namespace {
+
+/// Rows about the network's hip height, hundredths of a stature, + down: from the hips' widest place to where
+/// the hands hang; lower down the legs part.
+constexpr int kFirst = -3, kLast = 9, kRows = kLast - kFirst + 1;
+/// Edge to the axis of an arm, statures: nearer, the edge may be the sleeve's.
+constexpr double kArm = 0.05;
+constexpr double kReach = 0.30;
+/// Against the clip's usual width of the same row. Wider: an arm, a bag or a post behind the player. Narrower
+/// than a pelvis turned edge-on (buttock depth is about 0.72 of hip breadth; from memory of body surveys): a
+/// part of it.
+constexpr double kWidest = 1.09, kNarrowest = 0.70;
+
+struct Row {
+    std::optional<double> left, right; ///< px in the picture
+};
+using Rows = std::array<Row, kRows>;
+
+double median(std::vector<double> v) {
+    const auto mid = v.begin() + static_cast<std::ptrdiff_t>(v.size() / 2);
+    std::nth_element(v.begin(), mid, v.end());
+    return *mid;
+}
+
+double quantile(std::vector<double> v, double share) {
+    const auto at = v.begin() + static_cast<std::ptrdiff_t>(share * static_cast<double>(v.size() - 1));
+    std::nth_element(v.begin(), at, v.end());
+    return *at;
+}
+
+bool clear(base::Vec2 edge, const std::vector<Limb>& arms, double distance) {
+    return std::none_of(arms.begin(), arms.end(), [&](const Limb& arm) {
+        const base::Vec2 along = arm.b - arm.a;
+        const double square = base::dot(along, along);
+        const double k = square > 0 ? std::clamp(base::dot(edge - arm.a, along) / square, 0.0, 1.0) : 0.0;
+        return base::length(edge - (arm.a + along * k)) < distance;
+    });
+}
+
+Rows rowsOf(const PelvisLook& look, double stature) {
+    Rows rows;
+    for (int i = 0; i < kRows; ++i) {
+        const base::Vec2 at{look.hips.x, look.hips.y + 0.01 * (kFirst + i) * stature};
+        const auto s = stretchAt(*look.seen, at, {1.0, 0.0}, kReach * stature);
+        if (!s) {
+            continue;
+        }
+        auto& row = rows[static_cast<std::size_t>(i)];
+        const auto keep = [&](double offset, std::optional<double>& edge) {
+            if (std::abs(offset) < 0.97 * kReach * stature &&
+                clear({at.x + offset, at.y}, look.arms, kArm * stature)) {
+                edge = at.x + offset;
+            }
+        };
+        keep(s->from, row.left);
+        keep(s->to, row.right);
+    }
+    return rows;
+}
+
+/// A quantity known in some looks, told in all: straight between the nearest looks that know it.
+struct Known {
+    std::vector<double> time, value;
+    struct At {
+        double value = 0.0;
+        double gap = 0.0; ///< seconds to the nearest look that knows it
+    };
+    [[nodiscard]] std::optional<At> at(double t) const {
+        if (time.empty()) {
+            return std::nullopt;
+        }
+        const auto next = std::lower_bound(time.begin(), time.end(), t) - time.begin();
+        const auto n = static_cast<std::ptrdiff_t>(time.size());
+        if (next == 0 || next == n) {
+            const auto only = static_cast<std::size_t>(next == 0 ? 0 : n - 1);
+            return At{value[only], std::abs(time[only] - t)};
+        }
+        const auto b = static_cast<std::size_t>(next), a = b - 1;
+        const double k = (t - time[a]) / std::max(1e-9, time[b] - time[a]);
+        return At{value[a] + (value[b] - value[a]) * k, std::min(t - time[a], time[b] - t)};
+    }
+};
+
+} // namespace
+
+std::vector<std::optional<PelvisMiddle>> pelvisMiddles(const std::vector<PelvisLook>& looks, double stature) {
+    const std::size_t n = looks.size();
+    std::vector<std::optional<PelvisMiddle>> out(n);
+    std::vector<Rows> rows(n);
+    for (std::size_t i = 0; i < n; ++i) {
+        rows[i] = rowsOf(looks[i], stature);
+    }
+    // How wide the pelvis usually is: from looks with the hands above the hips, where no arm can widen it,
+    // and the wider of those, where it stands square.
+    std::array<double, kRows> usual{};
+    std::array<Known, kRows> widths;
+    for (std::size_t r = 0; r < kRows; ++r) {
+        std::vector<double> free, all;
+        for (std::size_t i = 0; i < n; ++i) {
+            if (rows[i][r].left && rows[i][r].right) {
+                const double w = *rows[i][r].right - *rows[i][r].left;
+                all.push_back(w);
+                if (looks[i].hands.y < looks[i].hips.y - 0.05 * stature) {
+                    free.push_back(w);
+                }
+            }
+        }
+        auto& told = free.size() >= 5 ? free : all;
+        if (told.size() >= 3) {
+            usual[r] = quantile(told, 0.7);
+        }
+    }
+    const auto wide = [&](std::size_t i, std::size_t r) -> std::optional<double> {
+        const Row& row = rows[i][r];
+        if (!row.left || !row.right || usual[r] <= 0) {
+            return std::nullopt;
+        }
+        const double share = (*row.right - *row.left) / usual[r];
+        return share > kNarrowest && share < kWidest ? std::optional(share) : std::nullopt;
+    };
+    for (std::size_t r = 0; r < kRows; ++r) {
+        for (std::size_t i = 0; i < n; ++i) {
+            if (const auto w = wide(i, r)) {
+                widths[r].time.push_back(looks[i].time);
+                widths[r].value.push_back(*w * usual[r]);
+            }
+        }
+    }
+    Known clean; // where the middle stood in the looks that show both edges
+    for (std::size_t i = 0; i < n; ++i) {
+        std::vector<double> middle, shares;
+        for (std::size_t r = 0; r < kRows; ++r) {
+            if (const auto w = wide(i, r)) {
+                middle.push_back((*rows[i][r].left + *rows[i][r].right) / 2);
+                shares.push_back(*w);
+            }
+        }
+        if (middle.size() >= 2) {
+            out[i] = PelvisMiddle{median(middle), 0.005 * stature, median(shares)};
+            clean.time.push_back(looks[i].time);
+            clean.value.push_back(out[i]->x);
+        }
+    }
+    Known network; // the outline's middle off the network's mid-hip
+    for (std::size_t i = 0; i < n; ++i) {
+        if (!out[i]) {
+            std::vector<double> one, gaps;
+            const auto near = clean.at(looks[i].time);
+            for (std::size_t r = 0; r < kRows; ++r) {
+                const Row& row = rows[i][r];
+                const auto width = widths[r].at(looks[i].time);
+                if (!width || (!row.left && !row.right)) {
+                    continue;
+                }
+                const double fromLeft = row.left.value_or(0) + width->value / 2;
+                const double fromRight = row.right.value_or(0) - width->value / 2;
+                if (row.left && row.right) {
+                    // Something behind the player widens one side: the one farther off the clean looks'
+                    // middle.
+                    if (!near) {
+                        continue;
+                    }
+                    one.push_back(std::abs(fromLeft - near->value) < std::abs(fromRight - near->value)
+                                      ? fromLeft
+                                      : fromRight);
+                } else {
+                    one.push_back(row.left ? fromLeft : fromRight);
+                }
+                gaps.push_back(width->gap);
+            }
+            if (one.size() >= 3) {
+                out[i] = PelvisMiddle{median(one),
+                                      std::hypot(0.007, std::min(0.02, 0.05 * median(gaps))) * stature,
+                                      std::nullopt};
+            }
+        }
+        if (out[i]) {
+            network.time.push_back(looks[i].time);
+            network.value.push_back(out[i]->x - looks[i].hips.x);
+        }
+    }
+    for (std::size_t i = 0; i < n; ++i) {
+        if (!out[i]) {
+            if (const auto off = network.at(looks[i].time)) {
+                out[i] =
+                    PelvisMiddle{looks[i].hips.x + off->value,
+                                 std::hypot(0.010, std::min(0.02, 0.03 * off->gap)) * stature, std::nullopt};
+            }
+        }
+    }
+    return out;
+}
+
+} // namespace plumbmark::body::detail

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include <algorithm>
 #include <cctype>
+#include <cmath>
 #include <filesystem>
 
 #include "cli/commands.h"
@@ -9,7 +10,9 @@
 #include "exporting/key_position_sheet.h"
 #include "exporting/lesson_sheet.h"
 #include "exporting/output_file.h"
+#include "exporting/review_film.h"
 #include "exporting/tables.h"
+#include "records/review.h"
 #include "session/lesson_book.h"
 #include "session/review_desk.h"
 
@@ -285,10 +288,200 @@ base::Result<int> runSheet(const Arguments& args, const Services& services, Stre
     return kDone;
 }
 
+/// The timeline as typed or made by a program: clips by the shot's number (and view) or by their id.
+base::Result<records::Review> readTimeline(const std::string& text,
+                                           const std::vector<session::ReviewDesk::Choice>& clips) {
+    auto parsed = records::parseJson(text);
+    records::Object* body = parsed ? parsed->object() : nullptr;
+    if (body == nullptr) {
+        return base::inputError("review.not_json",
+                                "The timeline is no JSON object; docs/review.md shows one.");
+    }
+    const records::Value* acts = records::member(*body, "acts");
+    records::Array named;
+    for (const records::Value& value :
+         acts != nullptr && acts->array() != nullptr ? *acts->array() : records::Array()) {
+        const std::string which = "Act " + std::to_string(named.size() + 1);
+        records::Object act = value.object() != nullptr ? *value.object() : records::Object();
+        const std::string name = records::textMember(act, "act").value_or("");
+        if (!records::actFromName(name) || !records::integerMember(act, "at_ms")) {
+            return base::inputError("review.form",
+                                    which + " needs \"at_ms\" (whole milliseconds) and \"act\": go, "
+                                            "play, freeze, zoom, draw, clear or marks.");
+        }
+        if (const auto shot = records::integerMember(act, "shot")) {
+            const auto view = records::textMember(act, "view");
+            const auto clip = std::find_if(clips.begin(), clips.end(), [&](const auto& c) {
+                return c.shotNumber == *shot && (!view || marks::viewName(c.view) == *view);
+            });
+            if (clip == clips.end()) {
+                return base::inputError("review.no_clip", which +
+                                                              " names a shot that this lesson does not hold; "
+                                                              "\"plumbmark lesson show\" lists them.");
+            }
+            act.insert_or_assign("clip", records::Value(clip->clip.hex()));
+        }
+        named.emplace_back(std::move(act));
+    }
+    const std::size_t wanted = named.size();
+    body->insert_or_assign("acts", records::Value(std::move(named)));
+    auto review = records::reviewOf(*body);
+    if (!review) {
+        return base::inputError(
+            "review.form", "The timeline needs \"length_ms\", whole milliseconds; docs/review.md shows one.");
+    }
+    if (review->acts.size() != wanted) {
+        return base::inputError("review.form",
+                                "One of the acts has a field of a wrong kind; docs/review.md shows "
+                                "their forms.");
+    }
+    return std::move(*review);
+}
+
+base::Result<int> runRecord(const Arguments& args, const Services& services, Streams streams) {
+    const auto text = readText(*args.operand(1), std::size_t{8} << 20);
+    if (!text) {
+        return text.error();
+    }
+    auto library = openLibrary(args, services, streams);
+    if (!library) {
+        return library.error();
+    }
+    session::LessonBook book(**library);
+    const auto lesson = findLesson(book, *args.operand(0));
+    if (!lesson) {
+        return lesson.error();
+    }
+    session::ReviewDesk desk(**library, nullptr);
+    const auto clips = desk.clips(lesson->id);
+    if (!clips) {
+        return clips.error();
+    }
+    auto review = readTimeline(*text, *clips);
+    if (!review) {
+        return review.error();
+    }
+    std::optional<fs::path> voice;
+    if (const auto file = args.value("--voice")) {
+        voice = *file;
+    }
+    const std::size_t acts = review->acts.size();
+    const auto kept = desk.keep(lesson->id, std::move(*review), voice);
+    if (!kept) {
+        return kept.error();
+    }
+    streams.out << "Review kept: " << acts << (acts == 1 ? " act" : " acts")
+                << (voice ? " and the voice.\n" : ".\n");
+    return kDone;
+}
+
+base::Result<int> runRender(const Arguments& args, const Services& services, Streams streams) {
+    const fs::path target = *args.operand(1);
+    if (services.painter == nullptr) {
+        return base::inputError("output.no_painter",
+                                "This build has no painter, so it can't draw films; use the build with Qt.");
+    }
+    if (const auto kind = checkedEnding(target, {".mp4"}); !kind) {
+        return kind.error();
+    }
+    std::optional<fs::path> captions;
+    if (const auto file = args.value("--captions")) {
+        captions = *file;
+        if (const auto kind = checkedEnding(*captions, {".vtt"}); !kind) {
+            return kind.error();
+        }
+    }
+    const auto network = fetchNetwork(services);
+    if (!network) {
+        return network.error();
+    }
+    auto library = openLibrary(args, services, streams);
+    if (!library) {
+        return library.error();
+    }
+    session::LessonBook book(**library);
+    const auto lesson = findLesson(book, *args.operand(0));
+    if (!lesson) {
+        return lesson.error();
+    }
+    session::ReviewDesk desk(**library, *network);
+    session::ReviewDesk::FilmRequest request;
+    const auto standing = desk.review(lesson->id);
+    if (!standing) {
+        return standing.error();
+    }
+    if (!*standing || args.has("--tour") || args.has("--shot") || args.has("--view") ||
+        args.has("--beside")) {
+        const auto clip = chosenClip(args, desk, lesson->id);
+        if (!clip) {
+            return clip.error();
+        }
+        request.clip = clip->clip;
+        const auto beside = args.number("--beside", 1, 10000, "(a shot's number)");
+        if (!beside) {
+            return beside.error();
+        }
+        if (*beside) {
+            const auto all = desk.clips(lesson->id);
+            if (!all) {
+                return all.error();
+            }
+            for (const auto& other : *all) {
+                if (other.shotNumber == static_cast<int>(**beside) && other.view == clip->view &&
+                    other.clip != clip->clip) {
+                    request.beside = other.clip;
+                }
+            }
+            if (!request.beside) {
+                return base::inputError("review.no_clip", "--beside names no other clip of the same view; "
+                                                          "\"plumbmark lesson show\" lists them.");
+            }
+        }
+    }
+    base::Result<std::optional<session::ReviewDesk::FilmMade>> made =
+        std::optional<session::ReviewDesk::FilmMade>();
+    {
+        const ProgressLine line(services, streams.err);
+        made = desk.film(lesson->id, request, *services.painter, target, line.progress());
+    }
+    if (!made) {
+        return made.error();
+    }
+    if (!*made) {
+        return stopped();
+    }
+    if (captions) {
+        if (auto written = exporting::writeWhole(*captions, exporting::captionsVtt((*made)->captions));
+            !written) {
+            return written.error();
+        }
+    }
+    streams.out << "Film of " << std::lround((*made)->seconds) << " seconds written.\n";
+    return kDone;
+}
+
 } // namespace
 
 std::vector<Command> reviewCommands() {
     return {
+        {{"review record",
+          "Keeps a spoken review: a timeline of acts and the voice that was recorded with it.",
+          {"LESSON", "TIMELINE"},
+          {{"--voice", "FILE", "the voice: any sound file, up to ten minutes"}, kLibrary},
+          {"plumbmark review record latest timeline.json --voice voice.wav"}},
+         runRecord},
+        {{"review render",
+          "Makes a film that plays anywhere: the spoken review, or a tour of a swing.",
+          {"LESSON", "OUT"},
+          {{"--tour", "", "a tour of a swing also where there is a spoken review"},
+           kShot,
+           kView,
+           {"--beside", "N", "another shot next to it, at the same positions"},
+           {"--captions", "OUT.vtt", "also writes the captions, as WebVTT"},
+           kLibrary},
+          {"plumbmark review render latest lesson.mp4",
+           "plumbmark review render latest tour.mp4 --shot 1 --beside 2 --captions tour.vtt"}},
+         runRender},
         {{"review sheet",
           "Draws the lesson to take home: what is good, the plan, pictures with marks, numbers.",
           {"LESSON", "OUT"},

@@ -108,6 +108,10 @@ class Painter {
     /// One page as PNG; `dotsPerMm` 8 is about 200 dots an inch. Error (failure): "painter.too_large".
     [[nodiscard]] virtual base::Result<std::vector<std::byte>> png(const Page& page,
                                                                    double dotsPerMm) const = 0;
+    /// The page stretched over a picture of exactly this size (px), for films. Error (failure):
+    /// "painter.too_large".
+    [[nodiscard]] virtual base::Result<video::RgbImage> raster(const Page& page, int width,
+                                                               int height) const = 0;
     /// All pages as one PDF with selectable text.
     [[nodiscard]] virtual base::Result<std::vector<std::byte>> pdf(std::span<const Page> pages) const = 0;
 };

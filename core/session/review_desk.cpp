@@ -4,15 +4,23 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
+#include <map>
+#include <memory>
 
 #include "coaching/caution.h"
 #include "coaching/judge.h"
 #include "coaching/playbook.h"
+#include "comparison/match.h"
 #include "exporting/key_position_sheet.h"
+#include "exporting/review_film.h"
+#include "exporting/words.h"
 #include "records/merge.h"
 #include "session/clip_intake.h"
 #include "session/lesson_book.h"
 #include "session/swing_desk.h"
+#include "video/clip.h"
+#include "video/voice.h"
 
 namespace plumbmark::session {
 namespace {
@@ -208,6 +216,15 @@ ReviewDesk::story(const base::Id& lessonId, const StoryOptions& options, const b
     if (const auto standing = records::heads(*plans); !standing.empty()) {
         story.plan = records::planOf(standing.back().body);
     }
+    const auto spoken = review(lessonId);
+    if (!spoken) {
+        return spoken.error();
+    }
+    if (*spoken) {
+        story.saw = (*spoken)->saw;
+        story.said = (*spoken)->said;
+        story.next = (*spoken)->next;
+    }
     const auto choices = clips(lessonId);
     if (!choices) {
         return choices.error();
@@ -272,6 +289,231 @@ ReviewDesk::story(const base::Id& lessonId, const StoryOptions& options, const b
         story.swings.push_back(std::move(swing));
     }
     return std::optional(std::move(story));
+}
+
+base::Result<base::Id> ReviewDesk::keep(const base::Id& lesson, records::Review review,
+                                        const std::optional<std::filesystem::path>& voice) {
+    const auto entity = library_->entity(lesson);
+    const auto choices = clips(lesson);
+    const auto before = library_->factsOf(lesson, records::kind::review);
+    if (!entity || !choices || !before) {
+        return !entity ? entity.error() : !choices ? choices.error() : before.error();
+    }
+    if (!*entity || (*entity)->kind != records::kind::lesson) {
+        return base::inputError("book.no_such_thing",
+                                "It is not in the library (any more); choose again from the list.");
+    }
+    std::vector<base::Id> path = (*entity)->path;
+    path.push_back(lesson);
+    std::vector<records::Fact> facts;
+    std::vector<base::Id> replaces;
+    for (const records::Fact& fact : records::heads(*before)) {
+        replaces.push_back(fact.id);
+        const auto old = records::reviewOf(fact.body);
+        if (old && !voice) {
+            review.voice = old->voice; // the newest comes last
+        }
+    }
+    std::sort(replaces.begin(), replaces.end());
+    if (voice) {
+        const auto sound = video::loadSound(*voice);
+        if (!sound) {
+            return sound.error();
+        }
+        auto bytes = video::encodeVoice(*sound);
+        if (!bytes) {
+            return bytes.error();
+        }
+        if (bytes->size() > records::kMostVoiceBytes) {
+            return base::inputError("review.voice_long",
+                                    "The voice lasts longer than ten minutes; cut it or make two reviews.");
+        }
+        const double seconds =
+            sound->start.value() + static_cast<double>(sound->samples.size()) / sound->rate;
+        const records::Voice kept{"m4a", std::llround(seconds * 1000.0), std::move(*bytes)};
+        facts.push_back(library_->make(records::kind::voice, path, bodyOf(kept)));
+        review.voice = facts.back().id;
+        review.lengthMs = std::max(review.lengthMs, std::min(kept.lengthMs, records::kMostReviewMs));
+    }
+    if (auto good = check(review); !good) {
+        return good.error();
+    }
+    for (const records::ReviewAct& act : review.acts) {
+        if (act.clip && std::none_of(choices->begin(), choices->end(),
+                                     [&](const Choice& c) { return c.clip == *act.clip; })) {
+            return base::inputError("review.no_clip",
+                                    "The review names a clip that this lesson does not hold; "
+                                    "\"plumbmark lesson show\" lists them.");
+        }
+    }
+    facts.push_back(library_->make(records::kind::review, path, bodyOf(review), replaces));
+    if (auto added = library_->add(facts); !added) {
+        return added.error();
+    }
+    return facts.back().id;
+}
+
+base::Result<std::optional<records::Review>> ReviewDesk::review(const base::Id& lesson) {
+    const auto facts = library_->factsOf(lesson, records::kind::review);
+    if (!facts) {
+        return facts.error();
+    }
+    const auto standing = records::heads(*facts);
+    for (auto it = standing.rbegin(); it != standing.rend(); ++it) {
+        auto review = records::reviewOf(it->body);
+        // What came from another device is looked at like what is typed here.
+        if (review && check(*review)) {
+            return review;
+        }
+    }
+    return std::optional<records::Review>();
+}
+
+base::Result<std::optional<ReviewDesk::FilmMade>>
+ReviewDesk::film(const base::Id& lesson, const FilmRequest& request, const exporting::Painter& painter,
+                 const std::filesystem::path& target, const base::Progress& progress) {
+    std::optional<records::Review> spoken;
+    std::vector<base::Id> ids;
+    bool marks = true;
+    if (request.clip) {
+        ids.push_back(*request.clip);
+        if (request.beside) {
+            ids.push_back(*request.beside);
+        }
+    } else {
+        auto standing = review(lesson);
+        if (!standing) {
+            return standing.error();
+        }
+        if (!*standing) {
+            return base::inputError(
+                "review.none", "The lesson has no spoken review yet; \"plumbmark review record\" keeps one.");
+        }
+        spoken = std::move(*standing);
+        marks = false;
+        for (const records::ReviewAct& act : spoken->acts) {
+            if (act.clip && std::find(ids.begin(), ids.end(), *act.clip) == ids.end()) {
+                ids.push_back(*act.clip);
+            }
+            marks = marks || (act.act == records::Act::marks && act.on);
+        }
+    }
+    struct Opened {
+        std::unique_ptr<video::Clip> clip;
+        analysis::Outcome outcome;
+    };
+    std::vector<Opened> opened;
+    const double looking = marks ? 0.5 : 0.0; // share of the wait that goes to measuring
+    for (std::size_t i = 0; i < ids.size(); ++i) {
+        const auto row = library_->clip(ids[i]);
+        if (!row) {
+            return row.error();
+        }
+        if (!*row || !(*row)->filmHere) {
+            return base::inputError("film.missing",
+                                    "The film did not travel with this lesson; import a lesson "
+                                    "file that holds it.");
+        }
+        Opened one;
+        if (marks) {
+            const auto from = looking * static_cast<double>(i) / static_cast<double>(ids.size());
+            const base::Progress part{
+                [&](double share, std::string_view stage) {
+                    progress.tell(from + looking * share / static_cast<double>(ids.size()), stage);
+                },
+                progress.cancel};
+            auto outcome = measured(ids[i], part);
+            if (!outcome) {
+                return outcome.error();
+            }
+            if (!*outcome) {
+                return std::optional<FilmMade>();
+            }
+            one.outcome = std::move(**outcome);
+        } else {
+            auto outcome = fromRecords(**row);
+            if (!outcome) {
+                return outcome.error();
+            }
+            one.outcome = std::move(*outcome);
+        }
+        auto clip = video::Clip::open((*row)->file);
+        if (!clip) {
+            return clip.error();
+        }
+        one.clip = std::move(*clip);
+        opened.push_back(std::move(one));
+    }
+    std::vector<exporting::FilmSource> sources;
+    std::map<base::Id, std::size_t> places;
+    for (std::size_t i = 0; i < opened.size(); ++i) {
+        sources.push_back({opened[i].clip.get(), &opened[i].outcome});
+        places.emplace(ids[i], i);
+    }
+    exporting::FilmScript script;
+    std::optional<video::Sound> voice;
+    if (spoken) {
+        script = exporting::spokenScript(*spoken, places);
+        if (spoken->voice) {
+            const auto fact = library_->fact(*spoken->voice);
+            if (!fact) {
+                return fact.error();
+            }
+            const auto kept = *fact ? records::voiceOf((*fact)->body) : std::nullopt;
+            if (!kept) {
+                return base::inputError("review.voice_missing",
+                                        "The voice of this review is not in the library; record it again.");
+            }
+            auto sound = video::loadSound(video::fromBytes(kept->bytes));
+            if (!sound) {
+                return sound.error();
+            }
+            voice = std::move(*sound);
+        }
+    } else if (sources.size() == 2) {
+        const auto side = [&](std::size_t i) {
+            const analysis::Outcome& o = opened[i].outcome;
+            return comparison::Side{o.track, o.moments, o.shaft, o.scene, o.context, o.timeScale};
+        };
+        const auto match = comparison::matchSwings(side(0), side(1), comparison::Feature::hands);
+        if (!match) {
+            return match.error();
+        }
+        script = exporting::swingTour(opened[0].outcome,
+                                      [map = *match](base::Seconds time) { return map.inSecond(time); },
+                                      &opened[1].outcome);
+    } else {
+        script = exporting::swingTour(opened[0].outcome);
+    }
+    LessonBook book(*library_);
+    const auto told = book.lesson(lesson);
+    const auto entity = library_->entity(lesson);
+    if (!told || !entity) {
+        return told ? entity.error() : told.error();
+    }
+    script.title = told->title.empty() ? "Lesson" : told->title;
+    if (*entity && !(*entity)->path.empty()) {
+        if (const auto player = book.player((*entity)->path.front())) {
+            script.subtitle = player->name + ", ";
+        }
+    }
+    script.subtitle += told->day;
+    if (!opened.empty()) {
+        script.subtitle += "\n" + exporting::contextLine(opened.front().outcome.context);
+    }
+    const base::Progress rest{[&](double share, std::string_view stage) {
+                                  progress.tell(looking + (1.0 - looking) * share, stage);
+                              },
+                              progress.cancel};
+    const auto made =
+        exporting::renderFilm(script, sources, voice ? &*voice : nullptr, painter, {}, target, rest);
+    if (!made) {
+        return made.error();
+    }
+    if (!*made) {
+        return std::optional<FilmMade>();
+    }
+    return std::optional(FilmMade{script.seconds, script.captions});
 }
 
 } // namespace plumbmark::session

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
+#include <filesystem>
 #include <optional>
 #include <string>
 #include <vector>
@@ -11,8 +12,10 @@
 #include "base/progress.h"
 #include "base/result.h"
 #include "exporting/lesson_story.h"
+#include "exporting/page.h"
 #include "exporting/tables.h"
 #include "marks/player.h"
+#include "records/review.h"
 #include "store/library.h"
 
 namespace plumbmark::session {
@@ -53,6 +56,30 @@ class ReviewDesk {
     /// cancelled. Errors (input): "book.no_such_thing"; with measureAgain those of measured().
     base::Result<std::optional<exporting::LessonStory>>
     story(const base::Id& lesson, const StoryOptions& options, const base::Progress& progress);
+
+    /// Keeps a spoken review of the lesson in place of the one before, with the voice of a sound file
+    /// (nothing: the voice of the review before stays, where there is one). One transaction. Errors (input):
+    /// "record.bad_value", "review.no_clip", "review.voice_long", those of video::loadSound.
+    base::Result<base::Id> keep(const base::Id& lesson, records::Review review,
+                                const std::optional<std::filesystem::path>& voice);
+    /// The review that stands, the newest where two devices made one; nothing where there is none.
+    base::Result<std::optional<records::Review>> review(const base::Id& lesson);
+
+    struct FilmRequest {
+        std::optional<base::Id> clip;   ///< a tour of this swing; nothing: the spoken review
+        std::optional<base::Id> beside; ///< with this one next to it at the same position
+    };
+    struct FilmMade {
+        double seconds = 0.0;
+        std::vector<records::ReviewCaption> captions;
+    };
+    /// Renders the film (blocks). Nothing when cancelled; then no file is left. Errors (input):
+    /// "review.none" (no spoken review), "film.missing", those of comparison::matchSwings; and those of
+    /// exporting::renderFilm.
+    base::Result<std::optional<FilmMade>> film(const base::Id& lesson, const FilmRequest& request,
+                                               const exporting::Painter& painter,
+                                               const std::filesystem::path& target,
+                                               const base::Progress& progress);
 
   private:
     base::Result<analysis::Outcome> fromRecords(const store::ClipRow& clip);

@@ -353,6 +353,39 @@ base::Result<std::vector<std::byte>> PagePainter::png(const Page& page, double d
     return bytesOf(array);
 }
 
+base::Result<video::RgbImage> PagePainter::raster(const Page& page, int width, int height) const {
+    ensureApplication();
+    if (!sane(page) || width < 1 || height < 1 || width > kMostSide || height > kMostSide ||
+        static_cast<double>(width) * height > kMostDots) {
+        return tooLarge();
+    }
+    QImage image(width, height, QImage::Format_RGB32);
+    if (image.isNull()) {
+        return tooLarge();
+    }
+    image.fill(Qt::white);
+    {
+        QPainter painter(&image);
+        painter.scale(width / (page.width * kUnitsPerMm), height / (page.height * kUnitsPerMm));
+        drawPage(painter, page);
+    }
+    video::RgbImage picture;
+    picture.width = width;
+    picture.height = height;
+    picture.pixels.resize(std::size_t{3} * static_cast<std::size_t>(width) *
+                          static_cast<std::size_t>(height));
+    std::uint8_t* to = picture.pixels.data();
+    for (int y = 0; y < height; ++y) {
+        const auto* from = reinterpret_cast<const QRgb*>(image.constScanLine(y));
+        for (int x = 0; x < width; ++x, to += 3) {
+            to[0] = static_cast<std::uint8_t>(qRed(from[x]));
+            to[1] = static_cast<std::uint8_t>(qGreen(from[x]));
+            to[2] = static_cast<std::uint8_t>(qBlue(from[x]));
+        }
+    }
+    return picture;
+}
+
 base::Result<std::vector<std::byte>> PagePainter::pdf(std::span<const Page> pages) const {
     ensureApplication();
     if (pages.empty() || !std::all_of(pages.begin(), pages.end(), sane)) {

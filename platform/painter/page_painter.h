@@ -16,6 +16,8 @@ class PagePainter final : public exporting::Painter {
                                     double width) const override;
     [[nodiscard]] base::Result<std::vector<std::byte>> png(const exporting::Page& page,
                                                            double dotsPerMm) const override;
+    [[nodiscard]] base::Result<video::RgbImage> raster(const exporting::Page& page, int width,
+                                                       int height) const override;
     [[nodiscard]] base::Result<std::vector<std::byte>>
     pdf(std::span<const exporting::Page> pages) const override;
 };

@@ -13,7 +13,7 @@ import sys
 import unittest
 import zipfile
 
-from cli_test import SOURCE, SWING, Case
+from cli_test import SOURCE, SWING, Case, ffmpeg
 
 
 class Reviews(Case):
@@ -88,6 +88,49 @@ class Reviews(Case):
         self.done("review", "sheet", "latest", self.out / "phone.png", "--format", "phone", *self.library)
         self.refused("review", "sheet", "latest", self.out / "a.pdf", "--format", "a3", *self.library, says="a4")
         self.refused("review", "sheet", "latest", self.out / "a.doc", *self.library, says=".pdf or .png")
+
+    TIMELINE = {"length_ms": 1500, "saw": "narrow stance", "acts": [
+        {"at_ms": 0, "act": "go", "shot": 1, "time_s": 0.1}, {"at_ms": 500, "act": "play", "speed": 0.5},
+        {"at_ms": 1000, "act": "draw", "points": [[10, 10], [100, 100]]}],
+        "captions": [{"from_ms": 0, "to_ms": 1500, "text": "Stand <wider>"}]}
+
+    def test_a_spoken_review_is_kept_and_rendered(self):
+        self.lesson()
+        timeline = self.folder / "timeline.json"
+
+        def refused(says, **change):
+            timeline.write_text(json.dumps({**self.TIMELINE, **change}))
+            self.refused("review", "record", "latest", timeline, *self.library, says=says)
+
+        timeline.write_text("no json")
+        self.refused("review", "record", "latest", timeline, *self.library, says="no JSON")
+        acts = self.TIMELINE["acts"]
+        refused("Act 1", acts=[{"at_ms": 0, "act": "sing"}])
+        refused("shot", acts=[{"at_ms": 0, "act": "go", "shot": 9}])
+        refused("begins with a go", acts=acts[1:])
+        refused("Act 3", acts=[acts[0], acts[2], acts[1]])
+        refused("wrong kind", acts=[acts[0], {"at_ms": 1, "act": "zoom", "box": [1, 2]}])
+        refused("30 minutes", length_ms=10**9)
+        timeline.write_text(json.dumps(self.TIMELINE))
+        self.refused("review", "record", "latest", timeline, "--voice", timeline, *self.library, says="No sound")
+        voice = self.folder / "voice.wav"
+        ffmpeg("-f", "lavfi", "-i", "sine=440:duration=1.2", voice)
+        self.done("review", "record", "latest", timeline, "--voice", voice, *self.library)
+        film = self.out / "film.mp4"
+        captions = self.out / "film.vtt"
+        result = self.run_program("review", "render", "latest", film, "--captions", captions, *self.library)
+        if b"painter" in result.stderr:
+            self.assertEqual(result.returncode, 2)
+            self.assertFalse(film.exists())
+            return
+        self.assertEqual(result.returncode, 0, result.stderr)
+        told = json.loads(subprocess.run(["ffprobe", "-v", "error", "-of", "json", "-show_streams", "-show_format", film],
+                                         capture_output=True, check=True).stdout)
+        self.assertEqual([stream["codec_name"] for stream in told["streams"]], ["h264", "aac"])
+        self.assertAlmostEqual(float(told["format"]["duration"]), 1.5, delta=0.05)
+        self.assertEqual(captions.read_text(), "WEBVTT\n\n00:00:00.000 --> 00:00:01.500\nStand &lt;wider&gt;\n")
+        self.refused("review", "render", "latest", self.out / "film.avi", *self.library, says=".mp4")
+        self.refused("review", "render", "latest", self.out / "f.mp4", "--beside", "4", *self.library, says="--beside")
 
     def test_what_cannot_be_used(self):
         self.refused("review", says="review tables")

@@ -106,7 +106,9 @@ int Demuxer::openContainer() {
     raw->pb = io_;
     raw->io_open = refuseOtherFiles;
     Options options;
-    options.set("format_whitelist", "mov,matroska,mpegts,mpeg,avi,asf,flv,nut,ogg");
+    options.set("format_whitelist",
+                soundOnly_ ? "mov,matroska,mpegts,mpeg,avi,asf,flv,nut,ogg,wav,w64,mp3,aac,flac,aiff,caf,amr"
+                           : "mov,matroska,mpegts,mpeg,avi,asf,flv,nut,ogg");
     const int opened = avformat_open_input(&raw, "", nullptr, options.address());
     if (opened < 0) {
         return opened; // FFmpeg has freed the context
@@ -197,6 +199,30 @@ base::Result<std::unique_ptr<Demuxer>> Demuxer::open(std::unique_ptr<ByteSource>
     return self;
 }
 
+base::Result<std::unique_ptr<Demuxer>> Demuxer::openSound(std::unique_ptr<ByteSource> source) {
+    silenceFfmpeg();
+    std::unique_ptr<Demuxer> self(new Demuxer(std::move(source)));
+    self->soundOnly_ = true;
+    const auto notSound = base::inputError(
+        "sound.not_sound", "No sound can be read from this file; record it again as WAV or M4A.");
+    if (self->source_->size() == 0 || self->openContainer() < 0) {
+        return notSound;
+    }
+    AVFormatContext* format = self->format();
+    for (unsigned i = 0; i < format->nb_streams; ++i) { // no picture is decoded to find out about sound
+        if (format->streams[i]->codecpar->codec_type != AVMEDIA_TYPE_AUDIO) {
+            format->streams[i]->discard = AVDISCARD_ALL;
+        }
+    }
+    avformat_find_stream_info(format, nullptr);
+    const int best = av_find_best_stream(format, AVMEDIA_TYPE_AUDIO, -1, -1, nullptr, 0);
+    if (best < 0 || avcodec_find_decoder(format->streams[best]->codecpar->codec_id) == nullptr) {
+        return notSound;
+    }
+    self->sound_ = format->streams[best];
+    return self;
+}
+
 bool Demuxer::isMp4() const {
     return nameHas(format(), "mov");
 }
@@ -212,7 +238,7 @@ void Demuxer::readOnly(int stream) {
 }
 
 bool Demuxer::reopen() {
-    const int video = video_->index;
+    const int video = video_ != nullptr ? video_->index : -1;
     const int sound = sound_ != nullptr ? sound_->index : -1;
     if (openContainer() < 0) {
         return false;
@@ -225,7 +251,7 @@ bool Demuxer::reopen() {
     if (missing()) {
         return false;
     }
-    video_ = format_->streams[video];
+    video_ = video >= 0 ? format_->streams[video] : nullptr;
     sound_ = sound >= 0 ? format_->streams[sound] : nullptr;
     return true;
 }

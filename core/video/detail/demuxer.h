@@ -15,6 +15,8 @@ namespace plumbmark::video::detail {
 class Demuxer {
   public:
     static base::Result<std::unique_ptr<Demuxer>> open(std::unique_ptr<ByteSource> source);
+    /// A file of which only the sound is wanted; video() is null. Also takes pure sound files.
+    static base::Result<std::unique_ptr<Demuxer>> openSound(std::unique_ptr<ByteSource> source);
     Demuxer(const Demuxer&) = delete;
     Demuxer& operator=(const Demuxer&) = delete;
     ~Demuxer();
@@ -37,6 +39,7 @@ class Demuxer {
     void close();
 
     std::unique_ptr<ByteSource> source_;
+    bool soundOnly_ = false;
     AVIOContext* io_ = nullptr;
     InputPtr format_;
     AVStream* video_ = nullptr;

@@ -1,0 +1,367 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+#include "records/review.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace plumbmark::records {
+namespace {
+
+constexpr std::array<std::pair<Act, std::string_view>, 7> kActs{{{Act::go, "go"},
+                                                                 {Act::play, "play"},
+                                                                 {Act::freeze, "freeze"},
+                                                                 {Act::zoom, "zoom"},
+                                                                 {Act::draw, "draw"},
+                                                                 {Act::clear, "clear"},
+                                                                 {Act::marks, "marks"}}};
+constexpr std::string_view kDigits = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/";
+constexpr std::size_t kMostActs = 20'000;
+constexpr std::size_t kMostPoints = 500;
+
+std::string base64(const std::vector<std::uint8_t>& bytes) {
+    std::string text;
+    text.reserve((bytes.size() + 2) / 3 * 4);
+    for (std::size_t i = 0; i < bytes.size(); i += 3) {
+        const std::size_t n = std::min<std::size_t>(3, bytes.size() - i);
+        std::uint32_t block = 0;
+        for (std::size_t k = 0; k < 3; ++k) {
+            block = block << 8 | (k < n ? bytes[i + k] : 0);
+        }
+        for (std::size_t k = 0; k < 4; ++k) {
+            text += k <= n ? kDigits[block >> (18 - 6 * k) & 63] : '=';
+        }
+    }
+    return text;
+}
+
+/// RFC 4648, section 4; nothing for anything else.
+std::optional<std::vector<std::uint8_t>> fromBase64(std::string_view text) {
+    if (text.size() % 4 != 0) {
+        return std::nullopt;
+    }
+    std::vector<std::uint8_t> bytes;
+    bytes.reserve(text.size() / 4 * 3);
+    for (std::size_t i = 0; i < text.size(); i += 4) {
+        std::uint32_t block = 0;
+        std::size_t n = 0;
+        for (std::size_t k = 0; k < 4; ++k) {
+            const char c = text[i + k];
+            const std::size_t digit = kDigits.find(c);
+            if (digit != std::string_view::npos && n == k) {
+                ++n;
+                block = block << 6 | static_cast<std::uint32_t>(digit);
+            } else if (c == '=' && i + 4 == text.size() && k >= 2) {
+                block <<= 6;
+            } else {
+                return std::nullopt;
+            }
+        }
+        for (std::size_t k = 0; k + 1 < n; ++k) {
+            bytes.push_back(static_cast<std::uint8_t>(block >> (16 - 8 * k) & 255));
+        }
+    }
+    return bytes;
+}
+
+std::optional<base::Vec2> pointOf(const Value& value) {
+    const Array* xy = value.array();
+    if (xy == nullptr || xy->size() != 2) {
+        return std::nullopt;
+    }
+    const auto x = (*xy)[0].number();
+    const auto y = (*xy)[1].number();
+    return x && y ? std::optional(base::Vec2{*x, *y}) : std::nullopt;
+}
+
+std::optional<ReviewAct> actOf(const Object& body) {
+    const std::string name = textMember(body, "act").value_or("");
+    const auto known =
+        std::find_if(kActs.begin(), kActs.end(), [&](const auto& a) { return a.second == name; });
+    const auto at = integerMember(body, "at_ms");
+    if (known == kActs.end() || !at) {
+        return std::nullopt;
+    }
+    ReviewAct result;
+    result.atMs = *at;
+    result.act = known->first;
+    switch (result.act) {
+    case Act::go:
+        if (const auto clip = textMember(body, "clip")) {
+            result.clip = base::Id::fromHex(*clip);
+            if (!result.clip) {
+                return std::nullopt;
+            }
+        }
+        result.time = base::Seconds{numberMember(body, "time_s").value_or(0.0)};
+        break;
+    case Act::play:
+        result.speed = numberMember(body, "speed").value_or(1.0);
+        break;
+    case Act::zoom:
+        if (const Value* box = member(body, "box"); box != nullptr && box->array() != nullptr) {
+            std::array<double, 4> n{};
+            if (box->array()->size() != 4) {
+                return std::nullopt;
+            }
+            for (std::size_t i = 0; i < 4; ++i) {
+                const auto number = (*box->array())[i].number();
+                if (!number) {
+                    return std::nullopt;
+                }
+                n[i] = *number;
+            }
+            result.zoom = base::Box{n[0], n[1], n[2], n[3]};
+        }
+        break;
+    case Act::draw:
+        if (const Value* points = member(body, "points"); points != nullptr && points->array() != nullptr) {
+            for (const Value& value : *points->array()) {
+                const auto point = pointOf(value);
+                if (!point) {
+                    return std::nullopt;
+                }
+                result.points.push_back(*point);
+            }
+        }
+        break;
+    case Act::marks:
+        result.on = booleanMember(body, "on").value_or(true);
+        break;
+    case Act::freeze:
+    case Act::clear:
+        break;
+    }
+    return result;
+}
+
+base::Error badValue(std::string sentence) {
+    return base::inputError("record.bad_value", std::move(sentence));
+}
+
+bool finite(base::Vec2 p) {
+    return std::isfinite(p.x) && std::isfinite(p.y) && std::abs(p.x) < 1e5 && std::abs(p.y) < 1e5;
+}
+
+} // namespace
+
+std::string_view actName(Act act) {
+    return kActs.at(static_cast<std::size_t>(act)).second;
+}
+
+std::optional<Act> actFromName(std::string_view name) {
+    const auto it = std::find_if(kActs.begin(), kActs.end(), [&](const auto& a) { return a.second == name; });
+    return it == kActs.end() ? std::nullopt : std::optional(it->first);
+}
+
+Object bodyOf(const Review& value) {
+    Array acts;
+    for (const ReviewAct& act : value.acts) {
+        Object item{{"at_ms", act.atMs}, {"act", actName(act.act)}};
+        switch (act.act) {
+        case Act::go:
+            if (act.clip) {
+                item.emplace("clip", act.clip->hex());
+            }
+            item.emplace("time_s", act.time.value());
+            break;
+        case Act::play:
+            item.emplace("speed", act.speed);
+            break;
+        case Act::zoom:
+            if (act.zoom) {
+                item.emplace("box", Array{act.zoom->x, act.zoom->y, act.zoom->width, act.zoom->height});
+            }
+            break;
+        case Act::draw: {
+            Array points;
+            for (const base::Vec2 p : act.points) {
+                points.emplace_back(Array{Value(p.x), Value(p.y)});
+            }
+            item.emplace("points", std::move(points));
+            break;
+        }
+        case Act::marks:
+            item.emplace("on", act.on);
+            break;
+        case Act::freeze:
+        case Act::clear:
+            break;
+        }
+        acts.emplace_back(std::move(item));
+    }
+    Array captions;
+    for (const ReviewCaption& caption : value.captions) {
+        captions.emplace_back(
+            Object{{"from_ms", caption.fromMs}, {"to_ms", caption.toMs}, {"text", caption.text}});
+    }
+    Object body{{"length_ms", value.lengthMs}, {"acts", std::move(acts)}};
+    if (!captions.empty()) {
+        body.emplace("captions", std::move(captions));
+    }
+    if (value.voice) {
+        body.emplace("voice", value.voice->hex());
+    }
+    for (const auto& [key, text] :
+         {std::pair{"saw", &value.saw}, {"said", &value.said}, {"next", &value.next}}) {
+        if (!text->empty()) {
+            body.emplace(key, *text);
+        }
+    }
+    return body;
+}
+
+std::optional<Review> reviewOf(const Object& body) {
+    const auto length = integerMember(body, "length_ms");
+    if (!length) {
+        return std::nullopt;
+    }
+    Review review;
+    review.lengthMs = *length;
+    if (const auto voice = textMember(body, "voice")) {
+        review.voice = base::Id::fromHex(*voice);
+    }
+    if (const Value* acts = member(body, "acts"); acts != nullptr && acts->array() != nullptr) {
+        for (const Value& value : *acts->array()) {
+            if (const auto act = value.object() == nullptr ? std::nullopt : actOf(*value.object())) {
+                review.acts.push_back(*act);
+            }
+        }
+    }
+    if (const Value* captions = member(body, "captions");
+        captions != nullptr && captions->array() != nullptr) {
+        for (const Value& value : *captions->array()) {
+            if (const Object* item = value.object()) {
+                const auto from = integerMember(*item, "from_ms");
+                const auto to = integerMember(*item, "to_ms");
+                if (from && to) {
+                    review.captions.push_back({*from, *to, textMember(*item, "text").value_or("")});
+                }
+            }
+        }
+    }
+    review.saw = textMember(body, "saw").value_or("");
+    review.said = textMember(body, "said").value_or("");
+    review.next = textMember(body, "next").value_or("");
+    return review;
+}
+
+Object bodyOf(const Voice& value) {
+    return {{"format", value.format}, {"length_ms", value.lengthMs}, {"data", base64(value.bytes)}};
+}
+
+std::optional<Voice> voiceOf(const Object& body) {
+    const auto format = textMember(body, "format");
+    const auto length = integerMember(body, "length_ms");
+    const auto data = textMember(body, "data");
+    if (!format || !length || !data) {
+        return std::nullopt;
+    }
+    auto bytes = fromBase64(*data);
+    if (!bytes) {
+        return std::nullopt;
+    }
+    return Voice{*format, *length, std::move(*bytes)};
+}
+
+base::Result<void> check(const Review& value) {
+    if (value.lengthMs <= 0 || value.lengthMs > kMostReviewMs) {
+        return badValue("A review lasts more than nothing and up to 30 minutes; check length_ms.");
+    }
+    if (value.acts.empty() || value.acts.size() > kMostActs) {
+        return badValue("A review needs at least one act (and at most 20,000).");
+    }
+    if (value.acts.front().act != Act::go || !value.acts.front().clip || value.acts.front().atMs != 0) {
+        return badValue("A review begins with a go at 0 ms that names a clip; put it first.");
+    }
+    std::int64_t before = 0;
+    for (std::size_t i = 0; i < value.acts.size(); ++i) {
+        const ReviewAct& act = value.acts[i];
+        const std::string which =
+            "Act " + std::to_string(i + 1) + " (" + std::string(actName(act.act)) + ") ";
+        if (act.atMs < before || act.atMs > value.lengthMs) {
+            return badValue(which + "is out of order or after the end; sort the acts by at_ms.");
+        }
+        before = act.atMs;
+        if (!std::isfinite(act.time.value()) || act.time.value() < 0.0 || act.time.value() > 1e6) {
+            return badValue(which + "has no possible time in a film; check time_s.");
+        }
+        if (!(act.speed >= 0.01 && act.speed <= 8.0)) {
+            return badValue(which + "has a speed outside 0.01 to 8 film seconds a second.");
+        }
+        if (act.zoom && !(finite({act.zoom->x, act.zoom->y}) && act.zoom->width >= 8.0 &&
+                          act.zoom->height >= 8.0 && act.zoom->width < 1e5 && act.zoom->height < 1e5)) {
+            return badValue(which + "needs a box of at least 8 x 8 pixels, or none for the whole picture.");
+        }
+        if (act.act == Act::draw && (act.points.size() < 2 || act.points.size() > kMostPoints ||
+                                     !std::all_of(act.points.begin(), act.points.end(), finite))) {
+            return badValue(which + "needs 2 to 500 points in picture pixels.");
+        }
+    }
+    before = 0;
+    for (const ReviewCaption& caption : value.captions) {
+        if (caption.fromMs < before || caption.toMs <= caption.fromMs || caption.toMs > value.lengthMs) {
+            return badValue("Captions must follow each other and end with the review; check from_ms and "
+                            "to_ms.");
+        }
+        before = caption.toMs;
+        if (caption.text.size() > 1000 || !isUtf8(caption.text)) {
+            return badValue("A caption is too long or cannot be read; keep it under 1,000 characters.");
+        }
+    }
+    for (const std::string* text : {&value.saw, &value.said, &value.next}) {
+        if (text->size() > 10'000 || !isUtf8(*text)) {
+            return badValue("A line of the note is too long or cannot be read; keep it under 10,000 "
+                            "characters.");
+        }
+    }
+    return {};
+}
+
+ReviewView viewAt(const Review& review, double milliseconds) {
+    ReviewView view;
+    double speed = 0.0; // film seconds a second
+    double since = 0.0; // ms at which `view.time` was true
+    for (const ReviewAct& act : review.acts) {
+        if (static_cast<double>(act.atMs) > milliseconds) {
+            break;
+        }
+        const auto at = static_cast<double>(act.atMs);
+        view.time += base::Seconds{speed * (at - since) / 1000.0};
+        since = at;
+        switch (act.act) {
+        case Act::go:
+            if (act.clip && act.clip != view.clip) {
+                view.clip =
+                    act.clip; // another picture: what was drawn on the first one does not belong to it
+                view.strokes.clear();
+                view.zoom.reset();
+            }
+            view.time = act.time;
+            break;
+        case Act::play:
+            speed = act.speed;
+            break;
+        case Act::freeze:
+            speed = 0.0;
+            break;
+        case Act::zoom:
+            view.zoom = act.zoom;
+            break;
+        case Act::draw:
+            view.strokes.push_back(act.points);
+            break;
+        case Act::clear:
+            view.strokes.clear();
+            break;
+        case Act::marks:
+            view.marks = act.on;
+            break;
+        }
+    }
+    view.time += base::Seconds{speed * std::max(0.0, milliseconds - since) / 1000.0};
+    return view;
+}
+
+} // namespace plumbmark::records

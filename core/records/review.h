@@ -1,0 +1,93 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "base/geometry.h"
+#include "base/ids.h"
+#include "base/quantity.h"
+#include "base/result.h"
+#include "records/value.h"
+
+/// A spoken review: what the coach did while talking, and the voice. Not a film of the screen: the acts play
+/// back at any size and orientation, and a stretch can be done again.
+namespace plumbmark::records {
+
+namespace kind {
+inline constexpr std::string_view review = "review"; ///< belongs to a lesson; a newer one replaces it
+inline constexpr std::string_view voice = "voice";   ///< belongs to a lesson; reviews name it
+} // namespace kind
+
+enum class Act {
+    go,     ///< to a time in a film; what ran goes on running from there
+    play,   ///< lets the film run
+    freeze, ///< stops it
+    zoom,   ///< to a part of the picture, or back to all of it
+    draw,   ///< one stroke more
+    clear,  ///< takes all strokes away
+    marks,  ///< shows or hides what the software marked
+};
+[[nodiscard]] std::string_view actName(Act act);
+[[nodiscard]] std::optional<Act> actFromName(std::string_view name);
+
+struct ReviewAct {
+    std::int64_t atMs = 0; ///< milliseconds of the voice, >= 0
+    Act act = Act::freeze;
+    std::optional<base::Id> clip;        ///< go: the clip; nothing: the one that is shown
+    base::Seconds time;                  ///< go: presentation seconds
+    double speed = 1.0;                  ///< play: film seconds a second, 0.01 .. 8
+    std::optional<base::Box> zoom;       ///< zoom: upright picture pixels; nothing: the whole picture
+    std::vector<base::Vec2> points = {}; ///< draw: 2 .. 500 points, upright picture pixels
+    bool on = true;                      ///< marks
+};
+
+struct ReviewCaption {
+    std::int64_t fromMs = 0, toMs = 0; ///< of the voice
+    std::string text;
+};
+
+struct Review {
+    std::int64_t lengthMs = 0;
+    std::optional<base::Id> voice;       ///< the fact that holds the voice; nothing: a silent review
+    std::vector<ReviewAct> acts;         ///< by time
+    std::vector<ReviewCaption> captions; ///< by time, not overlapping
+    std::string saw, said, next;         ///< three lines
+};
+
+struct Voice {
+    std::string format = "m4a";
+    std::int64_t lengthMs = 0;
+    std::vector<std::uint8_t> bytes;
+};
+
+[[nodiscard]] Object bodyOf(const Review& value);
+[[nodiscard]] Object bodyOf(const Voice& value); ///< bytes as base64
+/// Acts this version does not know are left out; nothing where no length is told.
+[[nodiscard]] std::optional<Review> reviewOf(const Object& body);
+[[nodiscard]] std::optional<Voice> voiceOf(const Object& body);
+
+/// Longest review: half an hour.
+inline constexpr std::int64_t kMostReviewMs = 30LL * 60 * 1000;
+/// Longest voice that fits one record at the bit rate we keep.
+inline constexpr std::size_t kMostVoiceBytes = 3'000'000;
+
+/// Errors (input): "record.bad_value": the sentence names the act and what is wrong.
+base::Result<void> check(const Review& value);
+
+/// What is to be seen at one instant of a review. Pure; the app and the rendered film both stand on it.
+struct ReviewView {
+    std::optional<base::Id> clip; ///< nothing before the first act that names one
+    base::Seconds time;           ///< of the film; may lie beyond its end, where the last frame stays
+    std::optional<base::Box> zoom;
+    std::vector<std::vector<base::Vec2>> strokes;
+    bool marks = false;
+    friend bool operator==(const ReviewView&, const ReviewView&) = default;
+};
+[[nodiscard]] ReviewView viewAt(const Review& review, double milliseconds);
+
+} // namespace plumbmark::records

@@ -546,7 +546,14 @@ AutoTrack autoTrack(std::span<const Observation> seen, std::span<const base::Sec
     };
     std::vector<double> highAtRest;
     std::vector<double> lowAtRest;
+    std::vector<double> shouldersAtRest; // px across the picture, the outline's middle off the network's
     for (std::size_t i = 0; i < n; ++i) {
+        if (faceOn && atRest(i)) {
+            const Vec2 middle = poses[i].midShoulder();
+            if (const auto x = detail::shoulderMiddle(seen[i], middle, stature)) {
+                shouldersAtRest.push_back(*x - middle.x);
+            }
+        }
         if (atRest(i) && line(i)) {
             highAtRest.push_back(line(i)->high);
             lowAtRest.push_back(line(i)->low);
@@ -566,7 +573,7 @@ AutoTrack autoTrack(std::span<const Observation> seen, std::span<const base::Sec
         if (faceOn) {
             // At rest the joints are set onto the middle line; that correction is carried, and the more the
             // shoulders turn away, the more the line itself is followed.
-            high = median(highAtRest);
+            high = shouldersAtRest.size() >= 3 ? median(shouldersAtRest) : median(highAtRest);
             low = median(lowAtRest);
             if (line(i)) {
                 const double share = 0.2 + 0.8 * turned[i];

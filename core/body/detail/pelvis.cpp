@@ -150,7 +150,7 @@ std::vector<std::optional<PelvisMiddle>> pelvisMiddles(const std::vector<PelvisL
             clean.value.push_back(out[i]->x);
         }
     }
-    Known network; // the outline's middle off the network's mid-hip
+    Known network; // how far off the network's mid-hip it was, in all looks with an outline
     for (std::size_t i = 0; i < n; ++i) {
         if (!out[i]) {
             std::vector<double> one, gaps;
@@ -164,14 +164,11 @@ std::vector<std::optional<PelvisMiddle>> pelvisMiddles(const std::vector<PelvisL
                 const double fromLeft = row.left.value_or(0) + width->value / 2;
                 const double fromRight = row.right.value_or(0) - width->value / 2;
                 if (row.left && row.right) {
-                    // Something behind the player widens one side: the one farther off the clean looks'
-                    // middle.
-                    if (!near) {
-                        continue;
-                    }
-                    one.push_back(std::abs(fromLeft - near->value) < std::abs(fromRight - near->value)
-                                      ? fromLeft
-                                      : fromRight);
+                    // Something behind the player widens one side: the one farther off where the clean looks
+                    // and the network put the middle.
+                    const double likely = near ? (near->value + looks[i].hips.x) / 2 : looks[i].hips.x;
+                    one.push_back(std::abs(fromLeft - likely) < std::abs(fromRight - likely) ? fromLeft
+                                                                                             : fromRight);
                 } else {
                     one.push_back(row.left ? fromLeft : fromRight);
                 }

@@ -144,6 +144,23 @@ TrunkShape trunkShape(const Observation& o, base::Vec2 low, base::Vec2 high, con
     return shape;
 }
 
+std::optional<double> shoulderMiddle(const Observation& o, base::Vec2 middle, double stature) {
+    std::vector<double> told;
+    for (const double below : {0.02, 0.035, 0.05, 0.065, 0.08}) {
+        const base::Vec2 at{middle.x, middle.y + below * stature};
+        const double limit = 0.22 * stature;
+        if (const auto s = stretchAt(o, at, {1.0, 0.0}, limit);
+            s && s->to < 0.97 * limit && -s->from < 0.97 * limit) {
+            told.push_back(at.x + (s->from + s->to) / 2);
+        }
+    }
+    if (told.size() < 3) {
+        return std::nullopt;
+    }
+    const double x = median(told);
+    return std::abs(x - middle.x) < 0.03 * stature ? std::optional(x) : std::nullopt;
+}
+
 std::optional<HeadOutline> headOutline(const Observation& o, base::Vec2 centre, base::Vec2 up,
                                        double stature) {
     // The head is 0.130 statures from chin to crown (published-segment figure of Drillis and Contini, 1966),

@@ -39,6 +39,11 @@ struct TrunkShape {
 [[nodiscard]] TrunkShape trunkShape(const Observation& o, base::Vec2 low, base::Vec2 high,
                                     const std::vector<Limb>& arms);
 
+/// Middle of the outline across the picture just below the shoulder line, px, while the arms hang on both sides
+/// (address, impact): they widen it evenly. Nothing where fewer than three rows are told or where they lie over
+/// 0.03 statures off `middle`, the network's own (something behind the player is taken for him).
+[[nodiscard]] std::optional<double> shoulderMiddle(const Observation& o, base::Vec2 middle, double stature);
+
 /// Outline of the head: from `centre` (a guess inside the head) along `up` (unit, neck to crown) and across
 /// it.
 struct HeadOutline {

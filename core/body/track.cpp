@@ -21,6 +21,9 @@ constexpr std::size_t index(Landmark l) {
     return static_cast<std::size_t>(l);
 }
 
+constexpr std::array kArms{Landmark::lead_elbow, Landmark::trail_elbow, Landmark::lead_wrist,
+                           Landmark::trail_wrist, Landmark::grip};
+
 /// Joints in the order lead, trail after the sides are told apart.
 struct Pair {
     Landmark lead, trail;
@@ -433,7 +436,13 @@ AutoTrack autoTrack(std::span<const Observation> seen, std::span<const base::Sec
             // Across the head the outline's middle, along it the ears: hair and hats lengthen the outline
             // upward.
             const Vec2 middle = base::midpoint(head->left, head->right);
-            centre = ears + across * (0.5 * base::dot(middle - ears, across));
+            // At the top hands and arms lie at the head's edge: then the ears tell more.
+            const double clear = 0.075 * stature;
+            const bool arms = std::any_of(kArms.begin(), kArms.end(), [&](Landmark l) {
+                return std::min(base::length(p[l]->at - head->left), base::length(p[l]->at - head->right)) <
+                       clear;
+            });
+            centre = ears + across * ((arms ? 0.25 : 0.65) * base::dot(middle - ears, across));
             p[Landmark::head_crown] = detail::Sample{time[i], head->crown, sigma};
             // Face-on: front = toward the target; down-the-line: front = toward the ball.
             p[Landmark::head_front] = detail::Sample{time[i], side > 0 ? head->right : head->left, sigma};
@@ -596,6 +605,12 @@ AutoTrack autoTrack(std::span<const Observation> seen, std::span<const base::Sec
             p[l]->at = p[l]->at + across * high;
         }
         for (const Landmark l : {Landmark::lead_hip, Landmark::trail_hip}) {
+            if (pelvis[i]) {
+                // Less of the outline seen than both edges: the joints are as much less sure as their middle.
+                const double more =
+                    std::max(0.0, pelvis[i]->sigma * pelvis[i]->sigma - 25e-6 * stature * stature);
+                p.doubt[index(l)] = std::hypot(p.doubt[index(l)], std::sqrt(more) / 0.25 / kDoubtShare);
+            }
             p[l]->at = p[l]->at + (pelvis[i] ? Vec2{pelvis[i]->x - hips.x, 0.0} : across * low);
         }
     }

@@ -23,10 +23,14 @@ constexpr double kUnknownDistanceStatures = 2.57; // 4.5 m for 1.75 m
 constexpr double kPitchSigma = 3.0;               // degrees: a camera levelled by eye along its line of sight
 constexpr std::uint64_t kWholeClip = 998;         // slot of what is the same at every moment
 // Error of a lead/trail pair's middle against that of one of them; measured on development swings.
-constexpr double kMiddleSideways = 0.42, kMiddleHeight = 0.87;
-/// Less of it lasts through the clip than of a single joint's: the silhouette's outline changes with the
-/// turn.
-constexpr double kMiddleCommonShare = 0.70;
+constexpr double kHipsSideways = 0.25, kShouldersSideways = 0.29, kMiddleHeight = 0.87;
+constexpr double kShouldersFromBehind =
+    0.22; // down-the-line, where the near shoulder's arm hides the far one
+/// What one joint's sigma holds beyond this many statures counts so much in the middle.
+constexpr double kPairUsual = 0.024, kMiddleBeyond = 0.15;
+/// Share of it that lasts through the clip: in height as much as a single joint's; sideways hardly any,
+/// because there the middle is the silhouette's, whose edges err anew with every pose.
+constexpr double kMiddleCommonShare = 0.70, kHeldCommonShare = 0.25;
 constexpr double kShaftPlane = 58.0; // degrees to the ground; driver about 50, wedge about 63
 constexpr double kHipJoints = 0.10, kHipJointsSigma = 0.010;
 
@@ -442,12 +446,24 @@ std::optional<Vec2> Probe::mid(Landmark lead, Landmark trail, base::Seconds time
         const double each = std::sqrt((ra->sigma * ra->sigma + rb->sigma * rb->sigma) / 2.0);
         const auto what = static_cast<std::uint64_t>(lead);
         const auto s = static_cast<std::uint64_t>(slot);
-        const double lasting = std::sqrt(kMiddleCommonShare), own = std::sqrt(1.0 - kMiddleCommonShare);
-        const double x = each * (held ? kMiddleSideways : kMiddleHeight), y = each * kMiddleHeight;
+        const double shareX = held ? kHeldCommonShare : kMiddleCommonShare;
+        const double lasting = std::sqrt(shareX), own = std::sqrt(1.0 - shareX);
+        const double lastingY = std::sqrt(kMiddleCommonShare), ownY = std::sqrt(1.0 - kMiddleCommonShare);
+        // Turned away, the two shoulders hide each other and stray apart by as much: little of that is left
+        // in their middle.
+        const double usual = kPairUsual * input_->scene.scale.pixelsPerStature;
+        const double beyond = usual > 0.0 ? std::max(0.0, each - usual) : 0.0;
+        const double x = held ? (lead == Landmark::lead_hip ? kHipsSideways
+                                 : faceOn()                 ? kShouldersSideways
+                                                            : kShouldersFromBehind) *
+                                        (each - beyond) +
+                                    kMiddleBeyond * beyond
+                              : each * kMiddleHeight;
+        const double y = each * kMiddleHeight;
         m.x += noise(keyOf(Kind::pair, 2 * what, kWholeClip), lasting * x) +
                noise(keyOf(Kind::pair, 2 * what, s), own * x);
-        m.y += noise(keyOf(Kind::pair, 2 * what + 1, kWholeClip), lasting * y) +
-               noise(keyOf(Kind::pair, 2 * what + 1, s), own * y);
+        m.y += noise(keyOf(Kind::pair, 2 * what + 1, kWholeClip), lastingY * y) +
+               noise(keyOf(Kind::pair, 2 * what + 1, s), ownY * y);
     }
     return m;
 }

@@ -176,7 +176,7 @@ std::vector<std::optional<PelvisMiddle>> pelvisMiddles(const std::vector<PelvisL
             }
             if (one.size() >= 3) {
                 out[i] = PelvisMiddle{median(one),
-                                      std::hypot(0.007, std::min(0.02, 0.05 * median(gaps))) * stature,
+                                      std::hypot(0.006, std::min(0.006, 0.02 * median(gaps))) * stature,
                                       std::nullopt};
             }
         }
@@ -190,7 +190,7 @@ std::vector<std::optional<PelvisMiddle>> pelvisMiddles(const std::vector<PelvisL
             if (const auto off = network.at(looks[i].time)) {
                 out[i] =
                     PelvisMiddle{looks[i].hips.x + off->value,
-                                 std::hypot(0.010, std::min(0.02, 0.03 * off->gap)) * stature, std::nullopt};
+                                 std::hypot(0.009, std::min(0.01, 0.02 * off->gap)) * stature, std::nullopt};
             }
         }
     }

@@ -261,6 +261,43 @@ constexpr Error errorOf(Landmark l) {
     }
 }
 
+/// Spread of the heat (widened by what the network does not see), shares of the crop's side, that nine looks
+/// of ten stay under: the table above holds up to there. A blurred, tiny or half hidden player spreads it
+/// more, and the error is taken to grow with it. Medians are some 15 % lower. Measured on development swings.
+double usualSpread(Landmark l, bool faceOn) {
+    switch (l) {
+    case Landmark::lead_shoulder:
+    case Landmark::trail_shoulder:
+    case Landmark::neck_base:
+        return 0.0225;
+    case Landmark::lead_elbow:
+    case Landmark::trail_elbow:
+    case Landmark::lead_wrist:
+    case Landmark::trail_wrist:
+    case Landmark::grip:
+        return 0.066;
+    case Landmark::lead_hip:
+    case Landmark::trail_hip:
+        return 0.019;
+    case Landmark::lead_knee:
+    case Landmark::trail_knee:
+        return faceOn ? 0.0215 : 0.042;
+    case Landmark::lead_ankle:
+    case Landmark::trail_ankle:
+        return faceOn ? 0.016 : 0.029;
+    case Landmark::lead_heel:
+    case Landmark::trail_heel:
+    case Landmark::lead_toe:
+    case Landmark::trail_toe:
+        return faceOn ? 0.023 : 0.031;
+    default:
+        return 0.023; // the face and what hangs on it
+    }
+}
+
+/// A picture's own grain, px: nothing is placed better than to half of one.
+constexpr double kGrain = 0.5;
+
 /// How much of the distance between the network's two answers counts as one sigma.
 constexpr double kDoubtShare = 0.3;
 
@@ -686,14 +723,18 @@ AutoTrack autoTrack(std::span<const Observation> seen, std::span<const base::Sec
             if (!smoothed[i]) {
                 continue;
             }
-            const double own = stature * (faceOn ? error.open + (error.turned - error.open) * turnedAt[i]
-                                          : lead ? error.far
-                                                 : error.near);
+            const auto& sample = poses[nearest[i]].points[l];
+            const double usual = usualSpread(landmark, faceOn) * seen[nearest[i]].region.size;
+            const double worse = sample ? std::max(1.0, sample->sigma / usual) : 1.0;
+            const double own = worse * stature *
+                               (faceOn ? error.open + (error.turned - error.open) * turnedAt[i]
+                                : lead ? error.far
+                                       : error.near);
             const double far =
                 0.3 * stature * std::max(0.0, gapTo[i] - 0.02); // what it may do between two looks
             const double doubt = kDoubtShare * poses[nearest[i]].doubt[l];
             const double sigma = std::sqrt(own * own + 0.25 * smoothed[i]->sigma * smoothed[i]->sigma +
-                                           far * far + doubt * doubt);
+                                           far * far + doubt * doubt + kGrain * kGrain);
             out.track[i][landmark] =
                 marks::Mark{smoothed[i]->at, std::max(0.5, sigma),
                             looked[i] ? base::Origin::network : base::Origin::interpolated};

@@ -349,6 +349,32 @@ TEST(Honesty, LessSureMarksWidenEverySigma) {
     }
 }
 
+// Between two frames a point runs on a curve that nobody saw: fewer frames a second, less sure numbers.
+TEST(Honesty, FewerFramesASecondWidenTheSigma) {
+    const auto at = [](double fps) {
+        Camera camera;
+        std::vector<std::pair<MomentId, Pose>> poses;
+        constexpr double hit = 0.2 + 0.5 / 30.0;
+        for (int i = 0; i <= static_cast<int>(0.4 * fps); ++i) {
+            Pose p;
+            p.shift = 0.15 * std::sin(4.0 * i / fps);
+            poses.emplace_back(MomentId::address, p);
+        }
+        auto clip = film(poses, camera, 1.0);
+        for (std::size_t i = 0; i < clip.track.size(); ++i) {
+            clip.track[i].time = base::Seconds{static_cast<double>(i) / fps};
+        }
+        // Half way between two frames at either rate.
+        const double frame = (std::floor(hit * fps) + 0.5) / fps;
+        clip.moments = {{MomentId::address, base::Seconds{0.0}, base::Seconds{0.0}, "test"},
+                        {MomentId::impact, base::Seconds{frame}, base::Seconds{0.0}, "test"}};
+        return value(measure::measureAll(clip.input()), "pelvis_shift", MomentId::impact);
+    };
+    const auto fast = at(240), slow = at(60), slower = at(30);
+    EXPECT_GT(slow.sigma, fast.sigma);
+    EXPECT_GT(slower.sigma, slow.sigma);
+}
+
 // Equipment Rules (R&A / USGA, 2019), Part 2, 1c: at most 48 in = 1219.2 mm, putters apart.
 TEST(Equipment, AClubTooLongMeansAWrongScale) {
     Camera camera;

@@ -10,9 +10,11 @@
 #include "exporting/key_position_sheet.h"
 #include "exporting/lesson_sheet.h"
 #include "exporting/output_file.h"
+#include "exporting/request_card.h"
 #include "exporting/review_film.h"
 #include "exporting/tables.h"
 #include "records/review.h"
+#include "session/inbox.h"
 #include "session/lesson_book.h"
 #include "session/review_desk.h"
 
@@ -288,6 +290,155 @@ base::Result<int> runSheet(const Arguments& args, const Services& services, Stre
     return kDone;
 }
 
+base::Result<int> runRequest(const Arguments& args, const Services& services, Streams streams) {
+    const fs::path target = *args.operand(0);
+    const auto kind = checkedEnding(target, {".html", ".pdf"});
+    if (!kind) {
+        return kind.error();
+    }
+    exporting::RequestCard card;
+    card.player = args.value("--player").value_or("");
+    card.coach = args.value("--coach").value_or("");
+    card.due = args.value("--due").value_or("");
+    card.question = args.value("--question").value_or("");
+    for (const std::string* text : {&card.player, &card.coach, &card.due, &card.question}) {
+        if (text->size() > 500 || !records::isUtf8(*text)) {
+            return base::inputError("record.bad_value",
+                                    "A text for the card is too long or cannot be read; keep "
+                                    "it under 500 characters.");
+        }
+    }
+    if (*kind == ".html") {
+        if (auto written = exporting::writeWhole(target, exporting::requestCardHtml(card)); !written) {
+            return written.error();
+        }
+    } else {
+        if (services.painter == nullptr) {
+            return base::inputError("output.no_painter",
+                                    "This build has no painter, so it can't draw a PDF; give "
+                                    "a name that ends in .html.");
+        }
+        const exporting::Page page = exporting::requestCardPage(card, *services.painter);
+        const auto drawn = services.painter->pdf(std::span(&page, 1));
+        if (!drawn) {
+            return drawn.error();
+        }
+        if (auto written = exporting::writeWhole(target, std::span<const std::byte>(*drawn)); !written) {
+            return written.error();
+        }
+    }
+    streams.out << "Card written.\n";
+    return kDone;
+}
+
+std::string days(int n) {
+    return std::to_string(n) + (n == 1 ? " day" : " days");
+}
+
+/// "Please film again because ...": typed, or the advice of the lesson's clips.
+base::Result<std::string> filmAgain(const Arguments& args, const Services& services, Streams streams,
+                                    store::Library& library, const base::Id& lesson) {
+    if (const auto typed = args.value("--because")) {
+        return *typed;
+    }
+    const auto network = fetchNetwork(services);
+    if (!network) {
+        return network.error();
+    }
+    base::Result<std::optional<exporting::LessonStory>> story = std::optional<exporting::LessonStory>();
+    {
+        const ProgressLine line(services, streams.err);
+        session::ReviewDesk desk(library, *network);
+        story = desk.story(lesson, {.measureAgain = true}, line.progress());
+    }
+    if (!story) {
+        return story.error();
+    }
+    if (!*story) {
+        return stopped();
+    }
+    const auto advice = exporting::filmAdvice(**story);
+    if (advice.empty()) {
+        return base::inputError("review.no_advice",
+                                "These clips were filmed as they should be; tell the reason "
+                                "with --because.");
+    }
+    return exporting::filmAgainWords(advice);
+}
+
+base::Result<int> runInbox(const Arguments& args, const Services& services, Streams streams) {
+    const int doing =
+        (args.has("--wait") ? 1 : 0) + (args.has("--again") ? 1 : 0) + (args.has("--answered") ? 1 : 0);
+    if (doing > 1) {
+        return base::inputError("arguments.extra", "Give one of --wait, --again and --answered.");
+    }
+    if ((args.has("--due") && !args.has("--wait")) || (args.has("--because") && !args.has("--again"))) {
+        return base::inputError("arguments.missing", "--due belongs to --wait, --because to --again.");
+    }
+    auto library = openLibrary(args, services, streams);
+    if (!library) {
+        return library.error();
+    }
+    session::LessonBook book(**library);
+    session::InboxDesk inbox(**library, *services.clock);
+    for (const char* option : {"--wait", "--again", "--answered"}) {
+        const auto typed = args.value(option);
+        if (!typed) {
+            continue;
+        }
+        const auto lesson = findLesson(book, *typed);
+        if (!lesson) {
+            return lesson.error();
+        }
+        base::Result<void> done;
+        std::string told;
+        if (std::string_view(option) == "--wait") {
+            done = inbox.wait(lesson->id, args.value("--due").value_or(""));
+        } else if (std::string_view(option) == "--answered") {
+            done = inbox.answered(lesson->id);
+        } else {
+            const auto because = filmAgain(args, services, streams, **library, lesson->id);
+            if (!because) {
+                return because.error();
+            }
+            done = inbox.filmAgain(lesson->id, *because);
+            told = *because;
+        }
+        if (!done) {
+            return done.error();
+        }
+        if (!told.empty()) { // ready to be sent
+            for (std::size_t from = 0; from <= told.size();) {
+                const std::size_t end = std::min(told.find('\n', from), told.size());
+                streams.out << shown(told.substr(from, end - from), 2000) << "\n";
+                from = end + 1;
+            }
+        }
+        return kDone;
+    }
+    const auto rows = inbox.open();
+    if (!rows) {
+        return rows.error();
+    }
+    if (rows->empty()) {
+        streams.out << "Nobody is waiting.\n";
+        return kDone;
+    }
+    for (const auto& row : *rows) {
+        streams.out << row.lesson.id.hex().substr(0, kShortId) << "  "
+                    << (row.inbox.state == records::InboxState::waiting ? "waits for you" : "films again ")
+                    << "  since " << days(row.days);
+        if (row.daysLeft) {
+            streams.out << (*row.daysLeft < 0    ? ", overdue by " + days(-*row.daysLeft)
+                            : *row.daysLeft == 0 ? std::string(", due today")
+                                                 : ", due in " + days(*row.daysLeft));
+        }
+        streams.out << "  " << shown(row.lesson.playerName, 60) << ", " << shown(row.lesson.title, 80)
+                    << "\n";
+    }
+    return kDone;
+}
+
 /// The timeline as typed or made by a program: clips by the shot's number (and view) or by their id.
 base::Result<records::Review> readTimeline(const std::string& text,
                                            const std::vector<session::ReviewDesk::Choice>& clips) {
@@ -464,6 +615,28 @@ base::Result<int> runRender(const Arguments& args, const Services& services, Str
 
 std::vector<Command> reviewCommands() {
     return {
+        {{"review request",
+          "Writes the card for students who send swings in: how to film, what to answer.",
+          {"OUT"},
+          {{"--player", "NAME", "whom it is for"},
+           {"--coach", "NAME", "whom to send the films to"},
+           {"--due", "DAY", "by when"},
+           {"--question", "TEXT", "what you want to see, in your words"}},
+          {"plumbmark review request card.html --player Kim --due Friday",
+           "plumbmark review request card.pdf"}},
+         runRequest},
+        {{"review inbox",
+          "Lists who waits for an answer and for how long; or says where a lesson stands.",
+          {},
+          {{"--wait", "LESSON", "the student waits for you from today on"},
+           {"--due", "DAY", "with --wait: the day you promised, like 2026-11-25"},
+           {"--again", "LESSON", "please film again: because of --because, else what limited the clips"},
+           {"--because", "TEXT", "with --again: the reason in your words"},
+           {"--answered", "LESSON", "done"},
+           kLibrary},
+          {"plumbmark review inbox", "plumbmark review inbox --wait latest --due 2026-11-28",
+           "plumbmark review inbox --again latest"}},
+         runInbox},
         {{"review record",
           "Keeps a spoken review: a timeline of acts and the voice that was recorded with it.",
           {"LESSON", "TIMELINE"},

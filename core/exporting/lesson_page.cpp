@@ -367,6 +367,14 @@ std::string lessonPage(const LessonStory& story) {
                 " to this lesson.</p>\n";
     }
     body += lightList(story, coaching::State::unknown, "Cannot tell from these clips");
+    if (const auto advice = filmAdvice(story); !advice.empty()) {
+        body += "<h2>Film it better</h2><ul>";
+        for (const Advice& one : advice) {
+            body += "<li><b>" + htmlText(one.change) + "</b><br><span class=\"quiet\">" +
+                    htmlText(one.limited) + "</span></li>";
+        }
+        body += "</ul>\n";
+    }
     body += "<h2>Your body</h2>\n";
     for (const coaching::Caution& caution : cautions(story)) {
         body += "<div class=\"caution\"><b>Body caution (" + htmlText(caution.grade) +

@@ -70,6 +70,7 @@ class Sheet {
             swingSection(swing);
         }
         lightSection(coaching::State::unknown, "Cannot tell from these clips");
+        filming();
         body();
         next();
         return paged();
@@ -272,6 +273,22 @@ class Sheet {
                  0.3;
         }
         return y;
+    }
+
+    void filming() {
+        const auto advice = filmAdvice(story_);
+        if (advice.empty()) {
+            return;
+        }
+        heading("Film it better");
+        for (const Advice& one : advice) {
+            Piece piece;
+            piece.height = put(piece, 0, inner_, one.change, styled(s_.body, Weight::bold), 0);
+            piece.height +=
+                put(piece, 0, inner_, one.limited, styled(s_.small, Weight::regular, kQuiet), piece.height);
+            piece.gapAfter = 1.0;
+            pieces_.push_back(std::move(piece));
+        }
     }
 
     void body() {

@@ -132,6 +132,18 @@ std::vector<coaching::Caution> cautions(const LessonStory& story) {
     return all;
 }
 
+std::vector<Advice> filmAdvice(const LessonStory& story) {
+    std::vector<Advice> all;
+    for (const LessonSwing& swing : story.swings) {
+        for (const Advice& advice : swing.advice) {
+            if (std::none_of(all.begin(), all.end(), [&](const auto& a) { return a.id == advice.id; })) {
+                all.push_back(advice);
+            }
+        }
+    }
+    return all;
+}
+
 std::string checkpointWords(std::string_view idOrWords) {
     const coaching::Checkpoint* known = coaching::Playbook::standard().find(idOrWords);
     return known != nullptr ? known->label : std::string(idOrWords);

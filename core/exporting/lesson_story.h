@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "analysis/analysis.h"
+#include "exporting/film_advice.h"
 #include "exporting/key_position_sheet.h"
 #include "records/kinds.h"
 
@@ -17,7 +18,8 @@ namespace plumbmark::exporting {
 struct LessonSwing {
     int shotNumber = 0; ///< place in the lesson, from 1
     std::shared_ptr<const analysis::Outcome> outcome;
-    std::vector<Still> stills; ///< empty where the film is not here
+    std::vector<Still> stills;  ///< empty where the film is not here
+    std::vector<Advice> advice; ///< how to film it better
 };
 
 struct LessonStory {
@@ -51,6 +53,9 @@ tellingNumbers(const analysis::Outcome& outcome, marks::MomentId moment, std::si
 
 /// Cautions of all swings, each said once.
 [[nodiscard]] std::vector<coaching::Caution> cautions(const LessonStory& story);
+
+/// How to film better, over all swings, each said once.
+[[nodiscard]] std::vector<Advice> filmAdvice(const LessonStory& story);
 
 /// "Check" of a plan's item in words: the label where it is a checkpoint's id, else as it stands.
 [[nodiscard]] std::string checkpointWords(std::string_view idOrWords);

@@ -273,6 +273,12 @@ ReviewDesk::story(const base::Id& lessonId, const StoryOptions& options, const b
                 if (auto stills = exporting::takeStills(**film, *swing.outcome)) {
                     swing.stills = std::move(*stills);
                 }
+                // From records alone nothing is known about size and place in the picture.
+                if (options.measureAgain) {
+                    const auto quality = exporting::lookAtPictures(**film, *swing.outcome);
+                    swing.advice = exporting::filmAdvice(*swing.outcome,
+                                                         quality ? *quality : exporting::PictureQuality{});
+                }
             }
         }
         while (swing.stills.size() > options.mostStills) { // address, top, impact and finish stay longest
@@ -479,9 +485,9 @@ ReviewDesk::film(const base::Id& lesson, const FilmRequest& request, const expor
         if (!match) {
             return match.error();
         }
-        script = exporting::swingTour(opened[0].outcome,
-                                      [map = *match](base::Seconds time) { return map.inSecond(time); },
-                                      &opened[1].outcome);
+        script = exporting::swingTour(
+            opened[0].outcome, [map = *match](base::Seconds time) { return map.inSecond(time); },
+            &opened[1].outcome);
     } else {
         script = exporting::swingTour(opened[0].outcome);
     }

@@ -88,7 +88,7 @@ class Arguments(Case):
         self.assertRegex(self.done("--version"), r"^plumbmark \d+\.\d+\.\d+\n$")
         general = self.done("--help")
         for command in ("measure", "compare", "demo", "lesson list", "lesson show", "lesson export", "lesson import",
-                        "lesson verify", "play", "review record", "review render", "review sheet",
+                        "lesson verify", "play", "review inbox", "review record", "review render", "review request", "review sheet",
                         "review tables"):
             self.assertIn(command, general)
             text = self.done(*command.split(), "--help")

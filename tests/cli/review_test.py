@@ -89,6 +89,32 @@ class Reviews(Case):
         self.refused("review", "sheet", "latest", self.out / "a.pdf", "--format", "a3", *self.library, says="a4")
         self.refused("review", "sheet", "latest", self.out / "a.doc", *self.library, says=".pdf or .png")
 
+    def test_the_request_card(self):
+        card = self.out / "card.html"
+        self.done("review", "request", card, "--player", "<b>Kim</b>", "--question", "Driver & 'iron'?")
+        text = card.read_text()
+        self.assertIn("&lt;b&gt;Kim&lt;/b&gt;", text)
+        self.assertNotIn("<b>Kim", text)
+        self.assertIn("Content-Security-Policy", text)
+        self.refused("review", "request", self.out / "card.txt", says=".html or .pdf")
+        self.refused("review", "request", self.out / "c.html", "--player", "x" * 600, says="500")
+
+    def test_the_inbox(self):
+        self.lesson()
+        self.assertIn("Nobody", self.done("review", "inbox", *self.library))
+        self.done("review", "inbox", "--wait", "latest", "--due", "2020-01-02", *self.library)
+        self.assertRegex(self.done("review", "inbox", *self.library), r"waits for you.*overdue by \d+ days.*Kim, First")
+        told = self.done("review", "inbox", "--again", "latest", *self.library)
+        self.assertTrue(told.startswith("Please film it again:\n- "), told)
+        self.assertIn("level", told)
+        self.assertIn("films again", self.done("review", "inbox", *self.library))
+        self.done("review", "inbox", "--answered", "latest", *self.library)
+        self.assertIn("Nobody", self.done("review", "inbox", *self.library))
+        self.refused("review", "inbox", "--wait", "latest", "--due", "soon", *self.library, says="2026-11-25")
+        self.refused("review", "inbox", "--wait", "latest", "--answered", "latest", *self.library, says="one of")
+        self.refused("review", "inbox", "--due", "2026-11-28", *self.library, says="--wait")
+        self.refused("review", "inbox", "--wait", "ffffffff", *self.library, says="ffffffff")
+
     TIMELINE = {"length_ms": 1500, "saw": "narrow stance", "acts": [
         {"at_ms": 0, "act": "go", "shot": 1, "time_s": 0.1}, {"at_ms": 500, "act": "play", "speed": 0.5},
         {"at_ms": 1000, "act": "draw", "points": [[10, 10], [100, 100]]}],

@@ -13,6 +13,7 @@
 #include <QImage>
 
 #include "base/files.h"
+#include "exporting/request_card.h"
 #include "painter/page_painter.h"
 #include "story_for_tests.h"
 
@@ -63,15 +64,17 @@ double difference(const QImage& a, const QImage& b) {
 } // namespace
 
 TEST_F(LessonSheet, IsA4WithTextThatCanBeFound) {
-    const auto pages = lessonSheet(test::madeUpStory(), painter_);
+    LessonStory story = test::madeUpStory();
+    story.swings[0].advice = story.swings[1].advice = {{"light", "It is dark.", "Film in more light."}};
+    const auto pages = lessonSheet(story, painter_);
     const std::string file = pdfOf(pages);
     EXPECT_THAT(answerOf("pdfinfo " + file), HasSubstr("(A4)"));
     EXPECT_THAT(answerOf("pdfinfo " + file), HasSubstr("Pages:           " + std::to_string(pages.size())));
     const std::string text = answerOf("pdftotext -layout " + file + " -");
-    for (const char* words :
-         {"First lesson", "Kim, 2026-11-25", "straighter", "stand like a goalkeeper", "three times ten",
-          "Must not get worse", "Spine tilt at address", "8.3 \u00b1 1.5\u00b0", "Address", "Impact",
-          "Body caution", "licensed physiotherapist", "is the stance wide enough", "one-sigma"}) {
+    for (const char* words : {"First lesson", "Kim, 2026-11-25", "straighter", "stand like a goalkeeper",
+                              "three times ten", "Must not get worse", "Spine tilt at address",
+                              "8.3 \u00b1 1.5\u00b0", "Address", "Impact", "Body caution", "Film it better",
+                              "licensed physiotherapist", "is the stance wide enough", "one-sigma"}) {
         EXPECT_THAT(text, HasSubstr(words));
     }
     EXPECT_LT(text.find("Good: keep it"), text.find("Your plan")) << "what is good comes first";
@@ -143,6 +146,27 @@ TEST_F(LessonSheet, HostileWordsAreOnlyWords) {
         EXPECT_THAT(text, HasSubstr("END" + std::to_string(i))) << "long words are wrapped, not cut";
     }
     EXPECT_THAT(text, Not(HasSubstr("\u202e")));
+}
+
+TEST_F(LessonSheet, TheRequestCardIsOnePageOfPlainWords) {
+    const std::string hostile = "<script>x</script>\u202e=1+1 " + std::string(120, 'W');
+    for (const std::string& words : {std::string("Kim"), hostile}) {
+        const Page page = requestCardPage({words, words, words, words}, painter_);
+        const std::string file = pdfOf({page});
+        EXPECT_THAT(answerOf("pdfinfo " + file), HasSubstr("Pages:           1"));
+        const std::string text = answerOf("pdftotext -layout " + file + " -");
+        for (const char* told :
+             {"Where the phone goes", "Three swings face-on and three down-the-line", "Does anything hurt",
+              "Your agreement", "parent or guardian", "licensed physiotherapist", "target line"}) {
+            EXPECT_THAT(text, HasSubstr(told));
+        }
+        EXPECT_THAT(text, HasSubstr(words.substr(0, 8)));
+        for (const Item& item : page.items) {
+            if (const auto* t = std::get_if<Text>(&item)) {
+                EXPECT_LE(t->box.y + t->box.height, 297.0 - 5.0) << t->text;
+            }
+        }
+    }
 }
 
 // The golden picture was looked at by a person and is part of the tree. Tolerance: mean difference of 2 of

@@ -99,9 +99,9 @@ QString landmarkLabel(marks::Landmark landmark) {
     case Landmark::head_crown:
         return Phrases::tr("Crown of the head");
     case Landmark::head_front:
-        return Phrases::tr("Front of the head");
+        return Phrases::tr("Head edge, target or ball side");
     case Landmark::head_back:
-        return Phrases::tr("Back of the head");
+        return Phrases::tr("Head edge, other side");
     case Landmark::lead_ear:
         return Phrases::tr("Lead ear");
     case Landmark::trail_ear:

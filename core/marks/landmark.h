@@ -19,8 +19,8 @@ enum class Landmark : unsigned char {
     nose,
     head_centre,
     head_crown,
-    head_front,
-    head_back,
+    head_front, ///< outline of the head toward the target (face-on) or the ball (down-the-line)
+    head_back,  ///< and on the other side; both are edges in the picture, wherever the face looks
     lead_ear,
     trail_ear,
     neck_base,

@@ -85,7 +85,19 @@ std::optional<double> footPitch(Probe& p, MomentId m) {
         return std::nullopt;
     }
     const double foot = *stature * (kHindFoot + p.ownNoise(61, kHindFootSigma));
-    return std::asin(std::clamp((heel->y - toe->y) / foot, -0.995, 0.995)) * 180.0 / std::numbers::pi;
+    const double ratio = (heel->y - toe->y) / foot;
+    // A foot near upright hardly shows its last degrees: there the sine is flat, and what the marks leave
+    // open is the whole arc up to upright, which a slope does not tell.
+    double fold = 0.0;
+    if (const auto* moment = marks::find(p.input().moments, m)) {
+        const auto a = marks::markAt(p.input().track, Landmark::trail_heel, moment->time);
+        const auto b = marks::markAt(p.input().track, Landmark::trail_toe, moment->time);
+        const double open = a && b ? std::hypot(a->sigma, b->sigma) / foot : 0.0;
+        if (ratio + open > 1.0) {
+            fold = std::acos(std::clamp(1.0 - open, -1.0, 1.0)) * 180.0 / std::numbers::pi;
+        }
+    }
+    return std::asin(std::clamp(ratio, -0.995, 0.995)) * 180.0 / std::numbers::pi + p.ownNoise(62, fold);
 }
 
 } // namespace

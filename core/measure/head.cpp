@@ -85,7 +85,13 @@ std::optional<double> headTravel(Probe& p, MomentId m) {
 }
 
 std::optional<double> headRise(Probe& p, MomentId m) {
-    return p.travel(m, headCentre, &Vec2::y);
+    const auto rise = p.travel(m, headCentre, &Vec2::y);
+    if (!rise) {
+        return std::nullopt;
+    }
+    // The ears hold the software's head in height, and they ride up as the face turns away from the camera.
+    return *rise +
+           (p.origin() == base::Origin::hand ? 0.0 : p.ownNoise(21, m == MomentId::top ? 0.012 : 0.004));
 }
 
 } // namespace

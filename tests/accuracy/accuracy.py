@@ -169,6 +169,10 @@ def main():
             text += [f"On {len(errors)} of {len(results)} swings the program gave no answer:", ""]
             text += [f"- seed {r['seed']}: {r['error']}" for r in errors] + [""]
     if args.write:
+        # What one camera cannot tell is explained beside the table, by hand.
+        notes = args.write.with_name(args.write.stem + "-notes.md")
+        if notes.exists():
+            text += [notes.read_text()]
         args.write.write_text("\n".join(text))
     else:
         print("\n".join(text))

@@ -5,18 +5,15 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <deque>
-#include <future>
 
 #include "analysis/detail/evidence.h"
-#include "analysis/detail/hands.h"
+#include "analysis/detail/pass.h"
 #include "analysis/detail/steady.h"
 #include "body/observer.h"
 #include "coaching/caution.h"
 #include "coaching/judge.h"
 #include "measure/equipment.h"
 #include "scene/estimates.h"
-#include "scene/ground_watch.h"
 #include "swing/moments.h"
 
 namespace plumbmark::analysis {
@@ -63,154 +60,6 @@ double guessRealPerShown(const club::ShaftTrack& shaft) {
     }
     return best;
 }
-
-/// The one pass over the pixels. Network on few frames; the frames between two looks wait in a short queue
-/// until their hands are known, then club and ball are searched on a worker while decoding goes on.
-class Pass {
-  public:
-    Pass(Evidence& evidence, body::Observer* observer, const marks::Track& handTrack)
-        : e_(evidence), observer_(observer), handTrack_(handTrack), cadence_(evidence.timeScale.realPerShown),
-          search_({evidence.timeScale, evidence.clip.playbackFps}), ball_(evidence.clip.playbackFps),
-          groundStride_(std::max(1, static_cast<int>(std::lround(evidence.clip.playbackFps /
-                                                                 evidence.timeScale.realPerShown / 15.0)))) {}
-
-    base::Result<void> add(const video::Frame& frame) {
-        waiting_.push_back(frame);
-        if (!observer_) {
-            if (waiting_.size() >= 8) {
-                flush(nullptr);
-            }
-            return {};
-        }
-        if (!cadence_.due(frame.time()) && frame.index() + 1 < e_.clip.frames) {
-            if (waiting_.size() > 64) {
-                flush(nullptr);
-            }
-            return {};
-        }
-        auto looked = observer_->observe(frame);
-        if (!looked) {
-            return looked.error();
-        }
-        std::optional<body::Observation>& seen = looked.value();
-        cadence_.seen(frame.time(), seen);
-        if (seen) {
-            stature_.add(*seen);
-        }
-        if (seen && (seen->frame % groundStride_ == 0 || lastGround_ < 0 ||
-                     seen->frame - lastGround_ >= groundStride_)) {
-            lastGround_ = seen->frame;
-            wait();
-            const std::array<base::Box, 1> moving{reachOf(*seen)};
-            ground_.add(frame, moving);
-        }
-        flush(seen ? &*seen : nullptr);
-        if (seen) {
-            e_.observations.push_back(std::move(*seen));
-        }
-        return {};
-    }
-
-    void finish() {
-        flush(nullptr);
-        wait();
-        e_.shaftEvidence = search_.finish();
-        e_.ground = ground_.finish(e_.clip.frames);
-        if (e_.ground.moved() && ground_.placedShare() < 0.5) {
-            e_.warnings.push_back(
-                "The camera moved and the ground could not be followed in half of the clip: "
-                "positions against address are less sure. A stand for the camera would help.");
-        }
-        ballEvidence_ = ball_.finish();
-    }
-    [[nodiscard]] const club::BallEvidence& ballEvidence() const { return ballEvidence_; }
-
-  private:
-    /// Player and club: the box of the silhouette grown by a club's length.
-    [[nodiscard]] base::Box reachOf(const body::Observation& seen) const {
-        const double grow = 0.25 * stature_.pixels();
-        return {seen.box.x - grow, seen.box.y - grow, seen.box.width + 2 * grow, seen.box.height + 2 * grow};
-    }
-
-    void wait() {
-        if (running_.valid()) {
-            running_.get();
-        }
-    }
-
-    void flush(const body::Observation* now) {
-        if (waiting_.empty()) {
-            return;
-        }
-        struct Job {
-            video::Frame frame;
-            std::optional<club::Hands> hands;
-            std::optional<club::Feet> feet;
-        };
-        std::vector<Job> jobs;
-        jobs.reserve(waiting_.size());
-        const body::Observation* before = e_.observations.empty() ? nullptr : &e_.observations.back();
-        const double size = stature_.pixels();
-        for (auto& frame : waiting_) {
-            Job job;
-            if (before && now && (now->time - before->time).value() * e_.timeScale.realPerShown < 0.25) {
-                job.hands = handsBetween(*before, *now, frame.time(), e_.request.context, size);
-            } else if (now && now->frame == frame.index()) {
-                job.hands = handsBetween(*now, *now, frame.time(), e_.request.context, size);
-            } else if (!observer_) {
-                job.hands = handsByHand(frame.time());
-            }
-            if (now || before) {
-                job.feet = feetOf(now ? *now : *before, e_.request.context, size);
-            }
-            job.frame = std::move(frame);
-            jobs.push_back(std::move(job));
-        }
-        waiting_.clear();
-        wait();
-        running_ = std::async(std::launch::async, [this, work = std::move(jobs)] {
-            for (const Job& job : work) {
-                search_.push(job.frame, job.hands);
-                ball_.push(job.frame, job.feet,
-                           ground_.still() ? scene::GroundMotion::Step{} : ground_.latest());
-            }
-        });
-    }
-
-    [[nodiscard]] std::optional<club::Hands> handsByHand(base::Seconds time) const {
-        const auto grip = marks::markAt(handTrack_, Landmark::grip, time);
-        const auto lead = marks::markAt(handTrack_, Landmark::lead_wrist, time);
-        const auto head = marks::markAt(handTrack_, Landmark::head_centre, time);
-        const auto ankle = marks::markAt(handTrack_, Landmark::lead_ankle, time);
-        if ((!grip && !lead) || !head || !ankle) {
-            return std::nullopt;
-        }
-        club::Hands hands;
-        hands.grip = grip ? grip->at : lead->at;
-        if (lead) {
-            hands.leadWrist = lead->at;
-        }
-        // Head centre to ankle is about 0.87 of stature standing, 0.8 bent over (from memory, a search window
-        // only).
-        hands.staturePixels = base::length(head->at - ankle->at) / 0.82;
-        hands.gripSigma = 0.02 * hands.staturePixels;
-        return hands;
-    }
-
-    Evidence& e_;
-    body::Observer* observer_;
-    const marks::Track& handTrack_;
-    body::Cadence cadence_;
-    club::ShaftSearch search_;
-    club::BallWatch ball_;
-    scene::GroundWatch ground_;
-    WorkingStature stature_;
-    int groundStride_;
-    int lastGround_ = -1;
-    std::vector<video::Frame> waiting_;
-    std::future<void> running_;
-    club::BallEvidence ballEvidence_;
-};
 
 marks::Track emptyTrack(const std::vector<base::Seconds>& times) {
     marks::Track track(times.size());
@@ -384,29 +233,21 @@ base::Result<std::optional<Analysed>> analyse(video::Clip& clip, const NetworkBy
 
     club::BallEvidence ballEvidence;
     {
-        Pass pass(*e, observer.get(), byHand);
-        std::optional<base::Error> broken;
-        bool cancelled = false;
+        Pass pass(*e, observer.get(), byHand, progress);
         const auto streamed = clip.stream(0, e->clip.frames - 1, [&](const video::Frame& frame) {
-            if (progress.cancelled()) {
-                cancelled = true;
-                return false;
-            }
             if (frame.index() % 16 == 0) {
                 progress.tell(0.95 * frame.index() / std::max(1, e->clip.frames), "Following body and club");
             }
-            if (auto added = pass.add(frame); !added) {
-                broken = added.error();
-                return false;
-            }
-            return true;
+            return !progress.cancelled() && pass.add(frame);
         });
-        pass.finish();
-        if (cancelled) {
+        if (progress.cancelled()) {
             return std::optional<Analysed>{};
         }
-        if (broken) {
-            return *broken;
+        if (auto passed = pass.finish(); !passed) {
+            return passed.error();
+        }
+        if (progress.cancelled()) {
+            return std::optional<Analysed>{};
         }
         if (!streamed) {
             return streamed.error();

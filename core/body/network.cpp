@@ -6,6 +6,7 @@
 
 #include "base/hash.h"
 #include "body/detail/onnx_writer.h"
+#include "body/detail/plane_layer.h"
 #include "body/detail/tflite_reader.h"
 
 namespace plumbmark::body {
@@ -118,6 +119,7 @@ base::Result<std::unique_ptr<PoseNetwork>> PoseNetwork::create(std::span<const u
     if (!onnx) {
         return onnx.error();
     }
+    detail::registerPlaneLayer();
     try {
         cv::dnn::Net net = cv::dnn::readNetFromONNX(onnx->bytes.data(), onnx->bytes.size());
         net.setPreferableBackend(cv::dnn::DNN_BACKEND_OPENCV);

@@ -146,6 +146,8 @@ class NetworkObserver final : public Observer {
     NetworkObserver(std::unique_ptr<PoseNetwork> network, marks::View view)
         : network_(std::move(network)), view_(view) {}
 
+    void stopWhen(std::function<bool()> stop) override { stop_ = std::move(stop); }
+
     void restart() override {
         next_.reset();
         last_.reset();
@@ -309,7 +311,7 @@ class NetworkObserver final : public Observer {
             }
         }
         const std::vector<Region> plan = searchPlan(frame.width(), frame.height());
-        for (std::size_t i = 0; i < plan.size() && runs < budget; ++i) {
+        for (std::size_t i = 0; i < plan.size() && runs < budget && !stopped(); ++i) {
             const Region& square = plan[searched_ % plan.size()];
             if (const Person* best = bestOf();
                 best != nullptr && best->convincing && square.size < best->region.size * 0.8) {
@@ -340,7 +342,7 @@ class NetworkObserver final : public Observer {
     }
 
     base::Result<std::optional<Person>> refine(const video::Frame& frame, Region region, int& runs) {
-        for (int i = 0; i < 4; ++i) {
+        for (int i = 0; i < 4 && !stopped(); ++i) {
             ++runs;
             auto look = see(frame, region);
             if (!look) {
@@ -420,7 +422,10 @@ class NetworkObserver final : public Observer {
         return o;
     }
 
+    [[nodiscard]] bool stopped() const { return stop_ && stop_(); }
+
     std::unique_ptr<PoseNetwork> network_;
+    std::function<bool()> stop_;
     marks::View view_;
     std::optional<Region> next_; ///< where to look in the next frame; nothing: search
     std::optional<Region> last_; ///< where the player was last seen, even if lost since

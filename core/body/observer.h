@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
+#include <functional>
 #include <memory>
 #include <optional>
 #include <vector>
@@ -31,6 +32,9 @@ class Observer {
     /// Nothing where no person can be told. The first call (and the first after a loss) searches the picture,
     /// which costs some 20 to 60 network runs; later calls one or two.
     virtual base::Result<std::optional<Observation>> observe(const video::Frame& frame) = 0;
+
+    /// Asked between network runs; true ends a search early with nobody found. May be empty.
+    virtual void stopWhen(std::function<bool()> stop) = 0;
 
     /// Forgets where the player was.
     virtual void restart() = 0;

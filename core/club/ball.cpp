@@ -33,17 +33,20 @@ DiscAndRing readDisc(const video::PlaneView& luma, base::Vec2 c, double radius) 
     if (x0 < 0 || y0 < 0 || x1 >= luma.width || y1 >= luma.height) {
         return out;
     }
-    double sum = 0;
-    int n = 0;
-    std::array<int, 256> histogram{};
+    const auto core2 = static_cast<float>(core * core), inner2 = static_cast<float>(inner * inner),
+               outer2 = static_cast<float>(outer * outer);
+    int sum = 0, n = 0;
+    std::array<std::uint16_t, 256> histogram{};
     int ring = 0;
     for (int y = y0; y <= y1; ++y) {
         const std::uint8_t* row = luma.data + static_cast<std::ptrdiff_t>(y) * luma.stride;
-        for (int x = x0; x <= x1; ++x) {
-            const double d = std::hypot(x + 0.5 - c.x, y + 0.5 - c.y);
-            if (d <= core) {
+        const auto dy = static_cast<float>(y + 0.5 - c.y);
+        auto dx = static_cast<float>(x0 + 0.5 - c.x);
+        for (int x = x0; x <= x1; ++x, dx += 1.0F) {
+            const float d2 = dx * dx + dy * dy;
+            if (d2 <= core2) {
                 sum += row[x], ++n;
-            } else if (d >= inner && d <= outer) {
+            } else if (d2 >= inner2 && d2 <= outer2) {
                 ++histogram[row[x]], ++ring;
             }
         }
@@ -51,7 +54,7 @@ DiscAndRing readDisc(const video::PlaneView& luma, base::Vec2 c, double radius) 
     if (n == 0 || ring == 0) {
         return out;
     }
-    out.disc = sum / n;
+    out.disc = static_cast<double>(sum) / n;
     int seen = 0;
     for (int v = 0; v < 256; ++v) {
         seen += histogram[static_cast<std::size_t>(v)];
@@ -64,34 +67,35 @@ DiscAndRing readDisc(const video::PlaneView& luma, base::Vec2 c, double radius) 
     return out;
 }
 
-std::vector<float> readPatch(const video::PlaneView& luma, base::Vec2 c, int half) {
-    std::vector<float> patch;
+using Patch = std::vector<std::uint8_t>;
+
+/// The square round `c`; empty when it leaves the picture.
+void readPatch(Patch& patch, const video::PlaneView& luma, base::Vec2 c, int half) {
+    patch.clear();
     const int cx = static_cast<int>(std::floor(c.x)), cy = static_cast<int>(std::floor(c.y));
     if (cx - half < 0 || cy - half < 0 || cx + half >= luma.width || cy + half >= luma.height) {
-        return patch;
+        return;
     }
-    patch.reserve(static_cast<std::size_t>((2 * half + 1) * (2 * half + 1)));
     for (int y = cy - half; y <= cy + half; ++y) {
         const std::uint8_t* row = luma.data + static_cast<std::ptrdiff_t>(y) * luma.stride;
-        for (int x = cx - half; x <= cx + half; ++x) {
-            patch.push_back(row[x]);
-        }
+        patch.insert(patch.end(), row + cx - half, row + cx + half + 1);
     }
-    return patch;
 }
 
-double correlation(const std::vector<float>& a, const std::vector<float>& b) {
+double correlation(const Patch& a, const Patch& b) {
     if (a.size() != b.size() || a.empty()) {
         return 0.0;
     }
-    double sa = 0, sb = 0, saa = 0, sbb = 0, sab = 0;
+    std::int64_t sa = 0, sb = 0, saa = 0, sbb = 0, sab = 0;
     for (std::size_t i = 0; i < a.size(); ++i) {
-        sa += a[i], sb += b[i], saa += a[i] * a[i], sbb += b[i] * b[i], sab += a[i] * b[i];
+        const int p = a[i], q = b[i];
+        sa += p, sb += q, saa += p * p, sbb += q * q, sab += p * q;
     }
     const auto n = static_cast<double>(a.size());
-    const double va = saa - sa * sa / n, vb = sbb - sb * sb / n;
+    const auto fa = static_cast<double>(sa), fb = static_cast<double>(sb);
+    const double va = static_cast<double>(saa) - fa * fa / n, vb = static_cast<double>(sbb) - fb * fb / n;
     // A patch without texture is like nothing.
-    return va < n || vb < n ? 0.0 : (sab - sa * sb / n) / std::sqrt(va * vb);
+    return va < n || vb < n ? 0.0 : (static_cast<double>(sab) - fa * fb / n) / std::sqrt(va * vb);
 }
 
 } // namespace
@@ -99,7 +103,8 @@ double correlation(const std::vector<float>& a, const std::vector<float>& b) {
 struct BallWatch::State {
     double fps = 30;
     BallEvidence evidence;
-    std::vector<std::vector<float>> patches; ///< what each spot showed when found
+    std::vector<Patch> patches; ///< what each spot showed when found
+    Patch now;
     std::vector<int> halves;
     std::size_t looks = 0;
     double nextLook = 0.0;
@@ -189,7 +194,8 @@ struct BallWatch::State {
             spot.contrast = read.disc - read.ring;
             spot.firstLooked = static_cast<int>(evidence.times.size()) - 1;
             const int half = std::max(2, static_cast<int>(std::lround(1.3 * radius)));
-            auto patch = readPatch(luma, here, half);
+            Patch patch;
+            readPatch(patch, luma, here, half);
             if (patch.empty()) {
                 continue;
             }
@@ -228,10 +234,10 @@ void BallWatch::push(const video::Frame& frame, const std::optional<Feet>& feet,
         const base::Vec2 here = ground.fromReference(0, spot.centre);
         const auto read = readDisc(luma, here, spot.radius);
         const double share = read.inside ? 100.0 * (read.disc - read.ring) / spot.contrast : 0.0;
-        const auto patch = readPatch(luma, here, s.halves[k]);
+        readPatch(s.now, luma, here, s.halves[k]);
         spot.contrastShare.push_back(static_cast<std::int16_t>(std::clamp(share, -999.0, 999.0)));
         spot.likeness.push_back(
-            static_cast<std::int8_t>(std::lround(100.0 * correlation(patch, s.patches[k]))));
+            static_cast<std::int8_t>(std::lround(100.0 * correlation(s.now, s.patches[k]))));
     }
 }
 

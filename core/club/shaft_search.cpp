@@ -169,8 +169,7 @@ struct ShaftSearch::State {
                 const auto& s2 = widths[1][o];
                 const std::ptrdiff_t k1 = s1.y * now.stride + s1.x;
                 const std::ptrdiff_t k2 = s2.y * now.stride + s2.x;
-                detail::outside(row[o], c, c + k1, c - k1, n);
-                detail::outsideMax(row[o], c, c + k2, c - k2, n);
+                detail::outsideBoth(row[o], c, c + k1, c - k1, c + k2, c - k2, n);
             }
             if (past != nullptr && future != nullptr) {
                 detail::outside(row[4], c, past->data + y * past->stride + x0,

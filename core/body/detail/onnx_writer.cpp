@@ -7,6 +7,8 @@
 #include <map>
 #include <optional>
 
+#include "body/detail/plane_layer.h"
+
 namespace plumbmark::body::detail {
 namespace {
 
@@ -386,6 +388,8 @@ class Writer {
         std::string from = source_[in];
         std::int64_t padY = 0;
         std::int64_t padX = 0;
+        const bool byPlane =
+            (depthwise || channelsOut == 1) && planeLayerCan(height, width, step.strideY, step.strideX);
         if (const auto it = evenPad_.find(step.inputs[0]); it != evenPad_.end()) {
             if (step.samePadding) {
                 return "a convolution that is padded twice";
@@ -400,6 +404,10 @@ class Writer {
             };
             const int y = total(inShape[1], step.strideY, height);
             const int x = total(inShape[2], step.strideX, width);
+            if (byPlane) {
+                planes(step, name, from, {y / 2, x / 2, y - y / 2, x - x / 2});
+                return {};
+            }
             if (y % 2 == 0 && x % 2 == 0) {
                 padY = y / 2;
                 padX = x / 2;
@@ -407,6 +415,10 @@ class Writer {
                 padNode(from, name + "p", y / 2, x / 2, y - y / 2, x - x / 2);
                 from = name + "p";
             }
+        }
+        if (byPlane) {
+            planes(step, name, from, {padY, padX, padY, padX});
+            return {};
         }
         node("Conv", {from, name + "w", name + "b"}, name,
              {attribute("kernel_shape", std::vector<std::int64_t>{height, width}),
@@ -416,6 +428,20 @@ class Writer {
               attribute("group", static_cast<std::int64_t>(depthwise ? channelsOut : 1))});
         source_[static_cast<std::size_t>(step.output)] = finish(step, name);
         return {};
+    }
+
+    /// The operator of our own, its activation included.
+    void planes(const Step& step, const std::string& name, const std::string& from,
+                const std::vector<std::int64_t>& pads) {
+        std::vector<std::string> attributes{
+            attribute("steps", std::vector<std::int64_t>{step.strideY, step.strideX}),
+            attribute("border", pads)};
+        const bool limited = step.activation == 3;
+        if (limited) {
+            attributes.push_back(attribute("ceiling", 6.0F));
+        }
+        node(kPlaneLayer, {from, name + "w", name + "b"}, name, attributes);
+        source_[static_cast<std::size_t>(step.output)] = limited ? name : finish(step, name);
     }
 
     const Graph& graph_;

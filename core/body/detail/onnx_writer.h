@@ -19,9 +19,9 @@ struct OnnxModel {
 };
 
 /// Keeps to what OpenCV 4.6's reader understands: limits of Clip as attributes, no uneven padding inside a
-/// convolution, depthwise convolution as a grouped one, resize by "pytorch_half_pixel" (its only half-pixel
-/// mode that samples like the original).
-/// Error (input): "network.broken".
+/// convolution, small depthwise convolutions as an operator of our own (plane_layer.h), resize by
+/// "pytorch_half_pixel" (its only half-pixel mode that samples like the original). Error (input):
+/// "network.broken".
 base::Result<OnnxModel> toOnnx(const Graph& graph);
 
 /// IEEE 754 half precision to single.

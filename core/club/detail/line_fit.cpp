@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <cstdint>
 #include <numbers>
 #include <vector>
 
@@ -13,7 +14,7 @@ namespace plumbmark::club::detail {
 namespace {
 
 /// Bilinear luma at a point in picture px (pixel centres at .5); false outside.
-bool sample(const video::PlaneView& p, double x, double y, float& out) {
+inline bool sample(const video::PlaneView& p, double x, double y, float& out) {
     const double u = x - 0.5;
     const double v = y - 0.5;
     const int iu = static_cast<int>(std::floor(u));
@@ -28,6 +29,33 @@ bool sample(const video::PlaneView& p, double x, double y, float& out) {
     const float top = static_cast<float>(a[0]) + fu * static_cast<float>(a[1] - a[0]);
     const float low = static_cast<float>(b[0]) + fu * static_cast<float>(b[1] - b[0]);
     out = top + fv * (low - top);
+    return true;
+}
+
+/// Grey values on a straight run of points, `values[k]` at (x, y) + k (dx, dy); false when any lies outside.
+/// Steps in 1/65536 px: no rounding of coordinates inside the loop.
+bool sampleRun(const video::PlaneView& p, double x, double y, double dx, double dy, int count,
+               float* values) {
+    const auto inside = [&](double px, double py) {
+        return px >= 0.5 && py >= 0.5 && px - 0.5 < p.width - 1.01 && py - 0.5 < p.height - 1.01;
+    };
+    if (!inside(x, y) || !inside(x + dx * (count - 1), y + dy * (count - 1))) {
+        return false;
+    }
+    constexpr double kOne = 65536.0;
+    auto u = static_cast<std::int32_t>((x - 0.5) * kOne);
+    auto v = static_cast<std::int32_t>((y - 0.5) * kOne);
+    const auto du = static_cast<std::int32_t>(std::lround(dx * kOne));
+    const auto dv = static_cast<std::int32_t>(std::lround(dy * kOne));
+    for (int k = 0; k < count; ++k, u += du, v += dv) {
+        const std::uint8_t* a = p.data + (v >> 16) * p.stride + (u >> 16);
+        const std::uint8_t* b = a + p.stride;
+        const int fu = (u >> 8) & 255;
+        const int fv = (v >> 8) & 255;
+        const int top = a[0] * (256 - fu) + a[1] * fu;
+        const int low = b[0] * (256 - fu) + b[1] * fu;
+        values[k] = static_cast<float>(top * (256 - fv) + low * fv) * (1.0F / 65536.0F);
+    }
     return true;
 }
 
@@ -153,19 +181,19 @@ std::optional<LineCandidate> fitLine(video::PlaneView now, video::PlaneView past
             const double middle = round == 0 ? 0.0 : line.at(along);
             std::array<float, kProfile> p{};
             std::array<float, kProfile> t{};
-            bool inside = true;
-            for (int k = -half; k <= half && inside; ++k) {
-                const base::Vec2 q = origin + d * along + n * (middle + k * step);
-                inside = sample(now, q.x, q.y, p[k + half]);
-                float a = 0.0F;
-                float b = 0.0F;
-                if (inside && moving && sample(past, q.x, q.y, a) && sample(future, q.x, q.y, b)) {
-                    const float c = p[k + half];
-                    t[k + half] = std::max({0.0F, c - std::max(a, b), std::min(a, b) - c});
-                }
-            }
-            if (!inside) {
+            const base::Vec2 first = origin + d * along + n * (middle - half * step);
+            if (!sampleRun(now, first.x, first.y, n.x * step, n.y * step, 2 * half + 1, p.data())) {
                 continue;
+            }
+            std::array<float, kProfile> before;
+            std::array<float, kProfile> after;
+            if (moving &&
+                sampleRun(past, first.x, first.y, n.x * step, n.y * step, 2 * half + 1, before.data()) &&
+                sampleRun(future, first.x, first.y, n.x * step, n.y * step, 2 * half + 1, after.data())) {
+                for (int k = 0; k <= 2 * half; ++k) {
+                    t[k] = std::max(
+                        {0.0F, p[k] - std::max(before[k], after[k]), std::min(before[k], after[k]) - p[k]});
+                }
             }
             // Ridge in space: how far each point lies outside the band of the points one thickness beside it.
             const int wing = std::max(1, static_cast<int>(std::lround(1.1 * shaft / step)));

@@ -10,40 +10,77 @@
 
 #include <algorithm>
 
+#include "base/vector_code.h"
+
 namespace plumbmark::club::detail {
 
 namespace {
-inline std::uint8_t outsideOne(std::uint8_t c, std::uint8_t a, std::uint8_t b) {
+
+PLUMBMARK_INLINE std::uint8_t outsideOne(std::uint8_t c, std::uint8_t a, std::uint8_t b) {
     const std::uint8_t hi = std::max(a, b);
     const std::uint8_t lo = std::min(a, b);
     const auto bright = static_cast<std::uint8_t>(std::max(c, hi) - hi);
     const auto dark = static_cast<std::uint8_t>(lo - std::min(c, lo));
     return std::max(bright, dark);
 }
-} // namespace
 
-void outside(std::uint8_t* __restrict dst, const std::uint8_t* c, const std::uint8_t* a,
-             const std::uint8_t* b, std::size_t n) {
+PLUMBMARK_INLINE void outsideRow(std::uint8_t* __restrict dst, const std::uint8_t* c, const std::uint8_t* a,
+                                 const std::uint8_t* b, std::size_t n) {
     for (std::size_t i = 0; i < n; ++i) {
         dst[i] = outsideOne(c[i], a[i], b[i]);
     }
 }
-
-void outsideMax(std::uint8_t* __restrict dst, const std::uint8_t* c, const std::uint8_t* a,
-                const std::uint8_t* b, std::size_t n) {
+PLUMBMARK_INLINE void outsideBothRow(std::uint8_t* __restrict dst, const std::uint8_t* c,
+                                     const std::uint8_t* a, const std::uint8_t* b, const std::uint8_t* a2,
+                                     const std::uint8_t* b2, std::size_t n) {
     for (std::size_t i = 0; i < n; ++i) {
-        dst[i] = std::max(dst[i], outsideOne(c[i], a[i], b[i]));
+        dst[i] = std::max(outsideOne(c[i], a[i], b[i]), outsideOne(c[i], a2[i], b2[i]));
+    }
+}
+PLUMBMARK_INLINE void combineRow(std::uint8_t* __restrict dst, const std::uint8_t* along,
+                                 const std::uint8_t* across, const std::uint8_t* inTime, std::uint8_t floor,
+                                 std::uint8_t cap, std::size_t n) {
+    for (std::size_t i = 0; i < n; ++i) {
+        const std::uint8_t line = static_cast<std::uint8_t>(std::max(along[i], across[i]) - across[i]);
+        const std::uint8_t space =
+            std::min<std::uint8_t>(static_cast<std::uint8_t>(std::max(line, floor) - floor), cap);
+        const std::uint8_t time =
+            std::min<std::uint8_t>(static_cast<std::uint8_t>(std::max(inTime[i], floor) - floor), cap);
+        dst[i] = static_cast<std::uint8_t>(space + time);
     }
 }
 
-void combine(std::uint8_t* __restrict dst, const std::uint8_t* along, const std::uint8_t* across,
+PLUMBMARK_WIDE void wideOutside(std::uint8_t* dst, const std::uint8_t* c, const std::uint8_t* a,
+                                const std::uint8_t* b, std::size_t n) {
+    outsideRow(dst, c, a, b, n);
+}
+PLUMBMARK_WIDE void wideOutsideBoth(std::uint8_t* dst, const std::uint8_t* c, const std::uint8_t* a,
+                                    const std::uint8_t* b, const std::uint8_t* a2, const std::uint8_t* b2,
+                                    std::size_t n) {
+    outsideBothRow(dst, c, a, b, a2, b2, n);
+}
+PLUMBMARK_WIDE void wideCombine(std::uint8_t* dst, const std::uint8_t* along, const std::uint8_t* across,
+                                const std::uint8_t* inTime, std::uint8_t floor, std::uint8_t cap,
+                                std::size_t n) {
+    combineRow(dst, along, across, inTime, floor, cap, n);
+}
+
+} // namespace
+
+void outside(std::uint8_t* dst, const std::uint8_t* c, const std::uint8_t* a, const std::uint8_t* b,
+             std::size_t n) {
+    PLUMBMARK_HAS_WIDE ? wideOutside(dst, c, a, b, n) : outsideRow(dst, c, a, b, n);
+}
+
+void outsideBoth(std::uint8_t* dst, const std::uint8_t* c, const std::uint8_t* a, const std::uint8_t* b,
+                 const std::uint8_t* a2, const std::uint8_t* b2, std::size_t n) {
+    PLUMBMARK_HAS_WIDE ? wideOutsideBoth(dst, c, a, b, a2, b2, n) : outsideBothRow(dst, c, a, b, a2, b2, n);
+}
+
+void combine(std::uint8_t* dst, const std::uint8_t* along, const std::uint8_t* across,
              const std::uint8_t* inTime, std::uint8_t floor, std::uint8_t cap, std::size_t n) {
-    for (std::size_t i = 0; i < n; ++i) {
-        const std::uint8_t line = static_cast<std::uint8_t>(std::max(along[i], across[i]) - across[i]);
-        const std::uint8_t space = std::min<std::uint8_t>(std::max(line, floor) - floor, cap);
-        const std::uint8_t time = std::min<std::uint8_t>(std::max(inTime[i], floor) - floor, cap);
-        dst[i] = static_cast<std::uint8_t>(space + time);
-    }
+    PLUMBMARK_HAS_WIDE ? wideCombine(dst, along, across, inTime, floor, cap, n)
+                       : combineRow(dst, along, across, inTime, floor, cap, n);
 }
 
 void walkRay(RaySums& out, const std::uint8_t* centre, const std::int32_t* steps, int samples,

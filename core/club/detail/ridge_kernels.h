@@ -12,9 +12,9 @@ namespace plumbmark::club::detail {
 void outside(std::uint8_t* dst, const std::uint8_t* c, const std::uint8_t* a, const std::uint8_t* b,
              std::size_t n);
 
-/// dst[i] = max(dst[i], outside(...)): the next width.
-void outsideMax(std::uint8_t* dst, const std::uint8_t* c, const std::uint8_t* a, const std::uint8_t* b,
-                std::size_t n);
+/// The larger answer of two widths: beside a and b, and beside a2 and b2.
+void outsideBoth(std::uint8_t* dst, const std::uint8_t* c, const std::uint8_t* a, const std::uint8_t* b,
+                 const std::uint8_t* a2, const std::uint8_t* b2, std::size_t n);
 
 /// dst = min(max(along - across - floor, 0), cap) + min(max(inTime - floor, 0), cap): a line answers across
 /// itself only, a speck answers both ways.

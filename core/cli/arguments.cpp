@@ -54,6 +54,10 @@ bool optional(std::string_view operand) {
     return operand.starts_with('[');
 }
 
+bool takesMany(const CommandForm& form) {
+    return !form.operands.empty() && form.operands.back().find("...") != std::string_view::npos;
+}
+
 } // namespace
 
 base::Result<Arguments> Arguments::read(const CommandForm& form, std::span<const std::string> args) {
@@ -66,7 +70,7 @@ base::Result<Arguments> Arguments::read(const CommandForm& form, std::span<const
             continue;
         }
         if (optionsOver || arg.size() < 2 || arg[0] != '-') {
-            if (read.operands_.size() == form.operands.size()) {
+            if (read.operands_.size() >= form.operands.size() && !takesMany(form)) {
                 return base::inputError("arguments.extra",
                                         "\"" + shown(arg, 60) + "\" is one word too many." + seeHelp(form));
             }
@@ -106,8 +110,9 @@ base::Result<Arguments> Arguments::read(const CommandForm& form, std::span<const
     }
     for (std::size_t i = 0; i < read.operands_.size(); ++i) {
         if (read.operands_[i].empty()) {
-            return base::inputError("arguments.missing", std::string(form.operands[i]) +
-                                                             " is empty; give a name." + seeHelp(form));
+            const auto& operand = form.operands[std::min(i, form.operands.size() - 1)];
+            return base::inputError("arguments.missing",
+                                    std::string(operand) + " is empty; give a name." + seeHelp(form));
         }
     }
     return read;

@@ -23,7 +23,7 @@ struct Option {
 struct CommandForm {
     std::string_view name;                  ///< "measure", "lesson export"
     std::string_view summary;               ///< one line
-    std::vector<std::string_view> operands; ///< "CLIP"; one in [] may be left out
+    std::vector<std::string_view> operands; ///< "CLIP"; one in [] may be left out; a last "[CLIP...]" takes many
     std::vector<Option> options;
     std::vector<std::string_view> examples;
 };
@@ -38,6 +38,7 @@ class Arguments {
     [[nodiscard]] std::optional<std::string> value(std::string_view option) const;
     /// nullopt where an operand in [] was left out.
     [[nodiscard]] std::optional<std::string> operand(std::size_t index) const;
+    [[nodiscard]] std::size_t operands() const { return operands_.size(); }
 
     /// A number within low..high (both included), in the C notation whatever the locale. Error
     /// "arguments.number".

@@ -28,6 +28,8 @@ struct Command {
 
 base::Result<int> runMeasure(const Arguments& args, const Services& services, Streams streams);
 base::Result<int> runCompare(const Arguments& args, const Services& services, Streams streams);
+base::Result<int> runPractise(const Arguments& args, const Services& services, Streams streams);
+[[nodiscard]] std::vector<Option> practiseOptions();
 base::Result<int> runDemo(const Arguments& args, const Services& services, Streams streams);
 base::Result<int> runPlay(const Arguments& args, const Services& services, Streams streams);
 base::Result<int> runLessonAdd(const Arguments& args, const Services& services, Streams streams);

@@ -16,6 +16,7 @@
 #include "cli/desktop_files.h"
 #include "linux/linux_places.h"
 #include "painter/page_painter.h"
+#include "qt/qt_camera.h"
 #include "run_app.h"
 #include "store/library.h"
 #if PLUMBMARK_WITH_DEMO
@@ -43,6 +44,8 @@ int runApp(int argc, char** argv, app::AppOptions options) {
     app::prepareApplication();
     const platform::LinuxPlaces places;
     options.places = &places;
+    platform::QtCamera camera;
+    options.camera = &camera;
     auto running = app::RunningApp::start(options);
     if (!running.ok()) {
         std::cerr << running.error().sentence << "\n";

@@ -7,6 +7,7 @@
 
 #include "analysis/analysis.h"
 #include "bridge/bring_in_model.h"
+#include "ports/camera.h"
 #include "ports/places.h"
 
 class QQmlApplicationEngine;
@@ -22,9 +23,10 @@ struct AppOptions {
     std::filesystem::path library;
     analysis::NetworkBytes network; ///< nothing: by hand marks and tracking only
     const ports::Places* places = nullptr;
-    bridge::DemoFilm demo;     ///< empty: no demo in this build
-    double pixelsPerMm = 0.0;  ///< 0: ask the screen
-    int width = 0, height = 0; ///< window's first size, logical px; 0: the app's own
+    bridge::DemoFilm demo;           ///< empty: no demo in this build
+    ports::Camera* camera = nullptr; ///< nothing: no filming
+    double pixelsPerMm = 0.0;        ///< 0: ask the screen
+    int width = 0, height = 0;       ///< window's first size, logical px; 0: the app's own
 };
 
 /// The app put together and on the screen; lives until it is destroyed. Needs a QGuiApplication.

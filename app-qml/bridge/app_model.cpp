@@ -12,6 +12,11 @@ AppModel::AppModel(const Parts& parts, QObject* parent)
     lessons_ = std::make_unique<LessonsModel>(book_);
     bringIn_ =
         std::make_unique<BringInModel>(*library_, book_, network_, parts.places, *settings_, parts.demo);
+    if (parts.camera != nullptr) {
+        film_ = std::make_unique<FilmModel>(*library_, book_, network_, *parts.camera, *bringIn_);
+        QQmlEngine::setObjectOwnership(film_.get(), QQmlEngine::CppOwnership);
+        connect(film_.get(), &FilmModel::takeStored, this, [this] { lessons_->load(); });
+    }
     for (QObject* model : {static_cast<QObject*>(settings_.get()), static_cast<QObject*>(lessons_.get()),
                            static_cast<QObject*>(bringIn_.get())}) {
         QQmlEngine::setObjectOwnership(model, QQmlEngine::CppOwnership);

@@ -8,6 +8,7 @@
 #include <memory>
 
 #include "bridge/bring_in_model.h"
+#include "bridge/film_model.h"
 #include "bridge/lessons_model.h"
 #include "bridge/settings_model.h"
 #include "bridge/swing_model.h"
@@ -21,6 +22,8 @@ class AppModel : public QObject {
     QML_UNCREATABLE("made where the program is put together")
     Q_PROPERTY(plumbmark::bridge::LessonsModel* lessons READ lessons CONSTANT)
     Q_PROPERTY(plumbmark::bridge::BringInModel* bringIn READ bringIn CONSTANT)
+    /// Null where this build has no camera.
+    Q_PROPERTY(plumbmark::bridge::FilmModel* film READ film CONSTANT)
     Q_PROPERTY(plumbmark::bridge::SettingsModel* settings READ settings CONSTANT)
     Q_PROPERTY(plumbmark::bridge::SwingModel* swing READ swing NOTIFY swingChanged)
     /// What the person must know about this library or device; empty: nothing.
@@ -31,13 +34,15 @@ class AppModel : public QObject {
         store::Library& library;
         analysis::NetworkBytes network;
         const ports::Places& places;
-        DemoFilm demo; ///< empty: this build has no demo
+        DemoFilm demo;                   ///< empty: this build has no demo
+        ports::Camera* camera = nullptr; ///< nothing: no filming
     };
     explicit AppModel(const Parts& parts, QObject* parent = nullptr);
     ~AppModel() override;
 
     [[nodiscard]] LessonsModel* lessons() { return lessons_.get(); }
     [[nodiscard]] BringInModel* bringIn() { return bringIn_.get(); }
+    [[nodiscard]] FilmModel* film() { return film_.get(); }
     [[nodiscard]] SettingsModel* settings() { return settings_.get(); }
     [[nodiscard]] SwingModel* swing() { return swing_.get(); }
     [[nodiscard]] QString notice() const { return notice_; }
@@ -57,6 +62,7 @@ class AppModel : public QObject {
     std::unique_ptr<SettingsModel> settings_;
     std::unique_ptr<LessonsModel> lessons_;
     std::unique_ptr<BringInModel> bringIn_;
+    std::unique_ptr<FilmModel> film_;
     std::unique_ptr<SwingModel> swing_;
 };
 

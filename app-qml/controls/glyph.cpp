@@ -98,6 +98,9 @@ Drawing drawing(const QString& name) {
     } else if (name == u"clip") {
         d.lines.addRoundedRect(QRectF(3, 5.5, 18, 13), 2, 2);
         polyline(d.areas, {{10, 9}, {15.5, 12}, {10, 15}}, true);
+    } else if (name == u"camera") {
+        d.lines.addRoundedRect(QRectF(2.5, 7, 13, 10.5), 2, 2);
+        polyline(d.lines, {{15.5, 11}, {21.5, 7.5}, {21.5, 17}, {15.5, 13.5}});
     } else if (name == u"folder") {
         polyline(d.lines, {{3, 18.5}, {3, 6}, {9.5, 6}, {11.5, 8.5}, {21, 8.5}, {21, 18.5}}, true);
     } else if (name == u"eye-off") {

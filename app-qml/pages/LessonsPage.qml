@@ -9,6 +9,7 @@ FocusScope {
     id: page
     required property AppModel app
     signal bringIn()
+    signal film()
     signal openSwing(string clip, string title)
     readonly property bool empty: app.lessons.count === 0 && app.lessons.search === ""
 
@@ -20,6 +21,13 @@ FocusScope {
             title: qsTr("Lessons")
             canGoBack: false
             actions: [
+                IconButton {
+                    visible: page.app.film !== null
+                    glyph: "camera"
+                    label: qsTr("Film")
+                    outlined: false
+                    onClicked: page.film()
+                },
                 IconButton {
                     glyph: "hand-swap"
                     label: Theme.leftHanded ? qsTr("Controls for the right hand") : qsTr("Controls for the left hand")

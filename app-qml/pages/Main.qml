@@ -43,6 +43,7 @@ Window {
         focus: visible
         app: root.app
         onBringIn: root.page = "bringIn"
+        onFilm: root.page = "film"
         onOpenSwing: (clip, title) => root.app.openSwing(clip, title)
     }
     Loader {
@@ -54,6 +55,20 @@ Window {
             bringIn: root.app.bringIn
             focus: true
             onBack: root.page = "lessons"
+        }
+    }
+    Loader {
+        anchors.fill: parent
+        active: root.page === "film" && root.app.film !== null
+        enabled: !working.visible
+        focus: active
+        sourceComponent: FilmPage {
+            film: root.app.film
+            bringIn: root.app.bringIn
+            focus: true
+            onBack: root.page = "lessons"
+            onBringInInstead: root.page = "bringIn"
+            onOpenSwing: (clip, title) => root.app.openSwing(clip, title)
         }
     }
     Loader {

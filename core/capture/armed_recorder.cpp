@@ -181,6 +181,16 @@ base::Result<void> ArmedRecorder::finish() {
     return {};
 }
 
+void ArmedRecorder::setWatching(bool watch) {
+    if (watch != options_.watch) {
+        options_.watch = watch;
+        swings_.restart();
+        if (open_ && !open_->sure) {
+            drop();
+        }
+    }
+}
+
 void ArmedRecorder::drop() {
     open_->file->abandon();
     open_.reset();

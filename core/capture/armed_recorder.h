@@ -68,6 +68,8 @@ class ArmedRecorder {
     /// take it was writing is lost.
     base::Result<void> frame(const video::Frame& frame);
     base::Result<void> sound(std::span<const float> mono, base::Seconds time);
+    /// Whether swings are noticed; cut() works all the same.
+    void setWatching(bool watch);
     /// The coach's key, remote control or finger: the hit was at `time` (nothing: now).
     void cut(std::optional<base::Seconds> time = std::nullopt);
     /// Why the last cut() could not begin a take; told once.

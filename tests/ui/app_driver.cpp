@@ -24,13 +24,14 @@ const std::vector<AppDriver::Screen>& AppDriver::screens() {
 }
 
 AppDriver::AppDriver(const QString& home, const Screen& screen, const QString& library,
-                     analysis::NetworkBytes network)
+                     analysis::NetworkBytes network, ports::Camera* camera)
     : places_(platform::LinuxPlaces::Environment{{"HOME", home.toStdString()}}),
       finger_(QTest::createTouchDevice()) {
     app::AppOptions options;
     options.library = (library.isEmpty() ? home + "/library" : library).toStdString();
     options.network = std::move(network);
     options.places = &places_;
+    options.camera = camera;
     options.pixelsPerMm = screen.pixelsPerMm;
     options.width = screen.width;
     options.height = screen.height;

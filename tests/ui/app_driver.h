@@ -26,7 +26,7 @@ class AppDriver {
 
     /// `library` empty: HOME/library. `network`: the pose network's bytes, or nothing.
     AppDriver(const QString& home, const Screen& screen, const QString& library = {},
-              plumbmark::analysis::NetworkBytes network = {});
+              plumbmark::analysis::NetworkBytes network = {}, plumbmark::ports::Camera* camera = nullptr);
     ~AppDriver();
 
     [[nodiscard]] QQuickWindow* window() const;

@@ -418,12 +418,12 @@ void FilmModel::showNews(session::PracticeSession::News news, const session::Pra
     }
     if (!news.swings.empty() || !news.rehearsals.empty()) {
         enough_ = summary.enough;
-        counts_ = tr("%n swing(s)", nullptr, summary.swings) + QStringLiteral(" \u00b7 ") +
-                  tr("%1 hold, %2 do not, %3 can't be told")
+        counts_ = tr("Swings %1: %2 hold, %3 do not, %4 can't be told. Rehearsals %5.")
+                      .arg(summary.swings)
                       .arg(summary.holds)
                       .arg(summary.doesNotHold)
-                      .arg(summary.cannotTell) +
-                  QStringLiteral(" \u00b7 ") + tr("%n rehearsal(s)", nullptr, summary.rehearsals);
+                      .arg(summary.cannotTell)
+                      .arg(summary.rehearsals);
         emit practiceChanged();
     }
 }

@@ -108,7 +108,7 @@ FocusScope {
                 primary: true
                 focus: true
                 text: qsTr("Cut now")
-                glyph: "tick"
+                glyph: page.wide ? "tick" : ""
                 Accessible.description: qsTr("Keeps the last seconds as a swing, with or without a hit")
                 onClicked: page.film.cutNow()
             }

@@ -18,7 +18,7 @@ Item {
         anchors.margins: Theme.pad
         spacing: Theme.mm(1)
         StatusShape {
-            readonly property real side: Math.min(panel.width, panel.height * 0.55) - 2 * Theme.pad
+            readonly property real side: Math.min(panel.width - 2 * Theme.pad, panel.height * 0.4)
             Layout.alignment: Qt.AlignHCenter
             Layout.preferredWidth: side
             Layout.preferredHeight: side
@@ -48,7 +48,10 @@ Item {
         BodyText {
             Layout.fillWidth: true
             visible: text !== ""
-            text: panel.film.why
+            // What holds needs no words.
+            text: panel.film.verdict === "holds" ? "" : panel.film.why
+            maximumLineCount: 3
+            elide: Text.ElideRight
             horizontalAlignment: Text.AlignHCenter
         }
         BodyText {

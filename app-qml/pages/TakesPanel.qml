@@ -33,8 +33,8 @@ Item {
             width: list.width
             spacing: Theme.gap
             Rectangle {
-                Layout.preferredWidth: Theme.mm(30)
-                Layout.preferredHeight: Theme.mm(20)
+                Layout.preferredWidth: Math.min(Theme.mm(30), list.width * 0.3)
+                Layout.preferredHeight: width * 2 / 3
                 Layout.margins: Theme.mm(1)
                 color: Theme.stage
                 StillItem {

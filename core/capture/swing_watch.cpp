@@ -92,7 +92,9 @@ SwingWatch::Shape SwingWatch::shapeAt(std::size_t peak) const {
     std::vector<double> left, right, high, low;
     for (std::size_t k = indexAt(l - 1.2); k < samples_.size() && samples_[k].time.value() < p + 0.15; ++k) {
         const auto& b = samples_[k].box;
-        if (samples_[k].area > 0.12 * top && b.width > 0) {
+        // Without a sound the fast burst alone must reach that far: what came before may have been another
+        // thing.
+        if (samples_[k].area > 0.12 * top && b.width > 0 && (heard || samples_[k].time.value() > p - 0.25)) {
             left.push_back(b.x), right.push_back(b.x + b.width);
             high.push_back(b.y), low.push_back(b.y + b.height);
         }

@@ -38,26 +38,35 @@ void removeFilm(const std::filesystem::path& film) {
     std::filesystem::remove(film, ignored);
 }
 
-/// A swing takes the hands from low to above the middle of the trunk and back; the playbook's kinds of shot
-/// other than the full ones swing less.
-bool showsSwing(const analysis::QuickLook& look, const marks::ShotContext& context) {
+/// A full swing takes the hands up, down past the hips at the hit, and up again; what was only a waggle or a
+/// rehearsal does not. Smaller shots are told by their top alone. `hit`: presentation time, to a quarter
+/// second.
+bool showsSwing(const analysis::QuickLook& look, const marks::ShotContext& context, base::Seconds hit) {
     if (marks::find(look.outcome.moments, marks::MomentId::top) == nullptr) {
         return false;
     }
-    const auto& all = look.observations;
-    double highest = 1e9, lowest = -1e9;
-    for (const auto& o : all) {
+    if (context.shot != marks::ShotKind::full && context.shot != marks::ShotKind::practice) {
+        return true;
+    }
+    double before = 1e9, at = -1e9, after = 1e9; // height of the hands: 0 at the shoulders, 1 at the hips
+    for (const auto& o : look.observations) {
         const auto hands = base::midpoint(o[Point::left_wrist].direct, o[Point::right_wrist].direct);
         const auto shoulders =
             base::midpoint(o[Point::left_shoulder].direct, o[Point::right_shoulder].direct);
         const auto hips = base::midpoint(o[Point::left_hip].direct, o[Point::right_hip].direct);
-        const double trunk = std::max(1.0, base::length(shoulders - hips));
-        const double height = (hands.y - shoulders.y) / trunk; // 0 at the shoulders, 1 at the hips
-        highest = std::min(highest, height);
-        lowest = std::max(lowest, height);
+        const double height = (hands.y - shoulders.y) / std::max(1.0, base::length(shoulders - hips));
+        const double t = (o.time - hit).value();
+        if (t > -1.1 && t < 0.0) {
+            before = std::min(before, height);
+        }
+        if (t > -0.4 && t < 0.3) {
+            at = std::max(at, height);
+        }
+        if (t > 0.0) {
+            after = std::min(after, height);
+        }
     }
-    const bool big = context.shot == marks::ShotKind::full || context.shot == marks::ShotKind::practice;
-    return lowest > 0.6 && highest < (big ? 0.5 : 0.9);
+    return before < 0.55 && at > 0.6 && after < 0.55;
 }
 
 } // namespace
@@ -314,7 +323,7 @@ void PracticeSession::judgeTake(const capture::Take& take, std::int64_t finished
             swing.why = looked ? "Stopped." : looked.error().sentence;
         } else {
             const analysis::QuickLook& quickLook = **looked;
-            isSwing = quickLook.observations.empty() || showsSwing(quickLook, options_.context);
+            isSwing = quickLook.observations.empty() || showsSwing(quickLook, options_.context, hit);
             const auto [verdict, result] = verdictOf(quickLook.outcome);
             swing.verdict = verdict;
             if (result != nullptr) {

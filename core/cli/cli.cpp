@@ -6,6 +6,7 @@
 #include <array>
 #include <cstdio>
 #include <exception>
+#include <iterator>
 #include <new>
 
 #include "cli/commands.h"
@@ -36,6 +37,9 @@ std::vector<Option> comparedOptions() {
 }
 
 constexpr Option kLibrary{"--library", "FOLDER", "the library, where it is not the usual one"};
+constexpr Option kPassphrase{
+    "--passphrase-file", "FILE",
+    "its first line is the passphrase; else $PLUMBMARK_PASSPHRASE, else it is asked for"};
 
 const std::vector<Command>& table() {
     static const std::vector<Command> commands{
@@ -111,28 +115,34 @@ const std::vector<Command>& table() {
           {"LESSON", "FILE"},
           {{"--sheet", "PNG", "a key-position sheet to put in"},
            {"--without-films", "", "leave the clips out"},
+           {"--with-health", "", "pain and body notes too"},
+           {"--own-device", "", "it goes to a device of yours: no consent to share is needed"},
+           {"--seal", "", "behind a passphrase, which is asked for"},
+           kPassphrase,
            kLibrary},
-          {"plumbmark lesson export 3f2a91c0 lesson.plumbmark --sheet swing.png"}},
+          {"plumbmark lesson export 3f2a91c0 lesson.plumbmark --sheet swing.png",
+           "plumbmark lesson export latest lesson.plumbmark --seal"}},
          runLessonExport},
         {{"lesson import",
           "Takes a lesson file into the library; the same file again changes nothing.",
           {"FILE"},
-          {kLibrary},
+          {{"--remember", "NAME", "whose device signed it: its lessons are then told as \"from NAME\""},
+           kPassphrase,
+           kLibrary},
           {"plumbmark lesson import lesson.plumbmark"}},
          runLessonImport},
         {{"lesson verify",
           "Checks every byte of a lesson file and changes nothing.",
           {"FILE"},
-          {},
+          {kPassphrase},
           {"plumbmark lesson verify lesson.plumbmark"}},
          runLessonVerify},
         {{"play", "Opens the app.", {}, {kLibrary}, {"plumbmark play"}}, runPlay},
     };
     static const std::vector<Command> all = [] {
         std::vector<Command> joined = commands;
-        std::vector<Command> review = reviewCommands();
-        for (Command& command : review) {
-            joined.push_back(std::move(command));
+        for (auto more : {keepingCommands(), reviewCommands()}) {
+            std::move(more.begin(), more.end(), std::back_inserter(joined));
         }
         return joined;
     }();

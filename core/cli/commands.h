@@ -41,6 +41,8 @@ base::Result<int> runLessonVerify(const Arguments& args, const Services& service
 
 /// "review ...": what a lesson gives to take home. Rows of the table like all others, kept beside their work.
 [[nodiscard]] std::vector<Command> reviewCommands();
+[[nodiscard]] std::vector<Command>
+keepingCommands(); ///< consent, backup, restore, check, sync, send, receive
 
 /// Options that tell about a swing; shared by "measure" and "lesson add".
 [[nodiscard]] std::vector<Option> swingOptions();

@@ -4,11 +4,15 @@
 #include <cstdio>
 #include <memory>
 
+#include "base/files.h"
 #include "cli/commands.h"
 #include "cli/library_access.h"
+#include "cli/passphrase.h"
 #include "cli/text.h"
 #include "exporting/output_file.h"
 #include "exporting/words.h"
+#include "lessonfile/seal.h"
+#include "lessonfile/signature.h"
 #include "session/clip_intake.h"
 #include "session/lesson_book.h"
 #include "session/lesson_exchange.h"
@@ -284,6 +288,21 @@ base::Result<int> runLessonExport(const Arguments& args, const Services& service
         }
         options.sheet = *sheet;
     }
+    options.withHealth = args.has("--with-health");
+    options.audience =
+        args.has("--own-device") ? session::Audience::ownDevice : session::Audience::someoneElse;
+    if (args.has("--seal") || args.has("--passphrase-file")) {
+        const auto passphrase = readPassphrase(args, true);
+        if (!passphrase) {
+            return passphrase.error();
+        }
+        if (passphrase->empty()) {
+            return base::inputError("seal.passphrase_needed",
+                                    "To seal a lesson a passphrase is needed, for example: " +
+                                        lessonfile::suggestPassphrase() + ".");
+        }
+        options.passphrase = *passphrase;
+    }
     auto library = openLibrary(args, services, streams);
     if (!library) {
         return library.error();
@@ -296,7 +315,7 @@ base::Result<int> runLessonExport(const Arguments& args, const Services& service
     base::Result<lessonfile::Summary> summary = lessonfile::Summary{};
     {
         const ProgressLine line(services, streams.err);
-        session::LessonExchange exchange(**library);
+        session::LessonExchange exchange(**library, *services.clock);
         summary = exchange.exportLesson(row->id, target, options, line.progress());
     }
     if (!summary) {
@@ -311,35 +330,71 @@ base::Result<int> runLessonImport(const Arguments& args, const Services& service
     if (!library) {
         return library.error();
     }
+    const fs::path file = *args.operand(0);
+    const auto passphrase = readPassphrase(args, lessonfile::isSealed(file));
+    if (!passphrase) {
+        return passphrase.error();
+    }
+    session::LessonExchange exchange(**library, *services.clock);
     base::Result<session::LessonExchange::Receipt> receipt = session::LessonExchange::Receipt{};
     {
         const ProgressLine line(services, streams.err);
-        session::LessonExchange exchange(**library);
-        receipt = exchange.import(*args.operand(0), line.progress());
+        receipt = exchange.import(file, line.progress(), *passphrase);
     }
     if (!receipt) {
         return receipt.error();
     }
-    streams.out << receipt->sentence() << "\n";
+    if (const auto name = args.value("--remember")) {
+        if (auto noted = exchange.rememberSender(receipt->file.signedBy, *name); !noted) {
+            return noted.error();
+        }
+        receipt->sender = session::Sender::known;
+        receipt->senderName = shown(*name);
+    }
+    streams.out << shown(receipt->origin()) << " " << receipt->sentence() << "\n";
     for (const auto& id : receipt->lessons) {
         streams.out << "Lesson " << id.hex().substr(0, kShortId) << "\n";
     }
     for (const auto& part : receipt->ignored) {
-        streams.out << "Not used, this version does not know it: " << shown(part) << "\n";
+        streams.out << "Not used, no record names it: " << shown(part) << "\n";
+    }
+    for (const auto& part : receipt->carried) {
+        streams.out << "Kept and passed on, this version does not know it: " << shown(part) << "\n";
     }
     return kDone;
 }
 
 base::Result<int> runLessonVerify(const Arguments& args, const Services& services, Streams streams) {
+    const fs::path file = *args.operand(0);
     base::Result<lessonfile::Summary> summary = lessonfile::Summary{};
     {
         const ProgressLine line(services, streams.err);
-        summary = lessonfile::verify(*args.operand(0), {}, line.progress());
+        if (lessonfile::isSealed(file)) {
+            const auto passphrase = readPassphrase(args, true);
+            if (!passphrase) {
+                return passphrase.error();
+            }
+            auto stage = base::StagingFolder::create(fs::temp_directory_path() / "plumbmark");
+            if (!stage) {
+                return stage.error();
+            }
+            const fs::path opened = stage->path() / "opened";
+            if (auto done = lessonfile::unseal(file, opened, *passphrase, line.progress()); !done) {
+                return done.error();
+            }
+            summary = lessonfile::verify(opened, {}, line.progress());
+        } else {
+            summary = lessonfile::verify(file, {}, line.progress());
+        }
     }
     if (!summary) {
         return summary.error();
     }
-    streams.out << "Whole and unchanged since it was written.\n";
+    streams.out << "Whole and unchanged since it was written"
+                << (summary->signedBy.empty()
+                        ? "; not signed"
+                        : "; signed with key " + lessonfile::keyForPeople(summary->signedBy))
+                << ".\n";
     printSummary(streams.out, *summary);
     return kDone;
 }

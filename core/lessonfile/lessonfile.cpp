@@ -3,17 +3,14 @@
 #include "lessonfile/lessonfile.h"
 
 #include <algorithm>
-#include <cerrno>
 #include <limits>
 #include <map>
 #include <set>
 
-#include <fcntl.h>
-#include <sys/stat.h>
-#include <unistd.h>
-
 #include "base/hash.h"
+#include "lessonfile/detail/input.h"
 #include "lessonfile/detail/zip.h"
+#include "lessonfile/signature.h"
 #include "records/fact.h"
 #include "records/value.h"
 
@@ -21,6 +18,7 @@ namespace plumbmark::lessonfile {
 namespace {
 
 namespace fs = std::filesystem;
+using detail::Input;
 using detail::ZipEntry;
 using records::Array;
 using records::Object;
@@ -40,56 +38,6 @@ std::span<const std::uint8_t> bytesOf(std::string_view text) {
 base::Error cancelled() {
     return base::failure("cancelled", "Stopped on request.");
 }
-
-/// An ordinary file, read only.
-class Input {
-  public:
-    static base::Result<Input> open(const fs::path& path, std::string_view missing, std::string_view what) {
-        const std::string name = "\"" + path.filename().string() + "\"";
-        const int fd = ::open(path.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK);
-        if (fd < 0) {
-            return base::inputError(std::string(missing),
-                                    errno == ENOENT
-                                        ? "There is no file " + name + "; check the name."
-                                        : "The file " + name + " cannot be read; check its permissions.");
-        }
-        Input input(fd);
-        struct stat info {};
-        if (::fstat(fd, &info) != 0 || !S_ISREG(info.st_mode)) {
-            return base::inputError(std::string(missing),
-                                    name + " is not a file; choose " + std::string(what) + ".");
-        }
-        input.size_ = info.st_size;
-        return input;
-    }
-    Input(Input&& other) noexcept : fd_(std::exchange(other.fd_, -1)), size_(other.size_) {}
-    Input& operator=(Input&&) = delete;
-    ~Input() {
-        if (fd_ >= 0) {
-            ::close(fd_);
-        }
-    }
-    [[nodiscard]] std::int64_t size() const { return size_; }
-    [[nodiscard]] bool readAt(std::int64_t offset, std::span<std::uint8_t> into) const {
-        while (!into.empty()) {
-            const ssize_t got = ::pread(fd_, into.data(), into.size(), offset);
-            if (got < 0 && errno == EINTR) {
-                continue;
-            }
-            if (got <= 0) {
-                return false;
-            }
-            offset += got;
-            into = into.subspan(static_cast<std::size_t>(got));
-        }
-        return true;
-    }
-
-  private:
-    explicit Input(int fd) : fd_(fd) {}
-    int fd_;
-    std::int64_t size_ = 0;
-};
 
 /// What films are called inside, so that someone who unpacks the file by hand can play them.
 std::string filmEnding(std::span<const std::uint8_t> start) {
@@ -183,6 +131,28 @@ std::string manifestText(const Summary& summary) {
     return text ? *text + "\n" : std::string();
 }
 
+constexpr std::string_view kSignatureName = "signature.json";
+constexpr std::int64_t kMostSignature = 1000;
+
+/// What a signature is made of: the manifest without the signature's own part.
+std::optional<std::string> signedText(std::string_view manifest) {
+    auto value = records::parseJson(manifest);
+    Object* object = value ? value->object() : nullptr;
+    const Value* parts = object == nullptr ? nullptr : member(*object, "parts");
+    if (parts == nullptr || parts->array() == nullptr) {
+        return std::nullopt;
+    }
+    Array others;
+    for (const Value& part : *parts->array()) {
+        if (part.object() == nullptr || textMember(*part.object(), "role") != "signature") {
+            others.push_back(part);
+        }
+    }
+    object->insert_or_assign("parts", Value(std::move(others)));
+    const auto text = records::canonicalText(*value);
+    return text ? std::optional(*text + "\n") : std::nullopt;
+}
+
 base::Error damaged(std::string_view what) {
     return base::inputError("lessonfile.damaged", "The lesson file is damaged or was changed (" +
                                                       std::string(what) +
@@ -253,6 +223,7 @@ class Reader {
     base::Result<std::string> smallText(const ZipEntry& entry, std::int64_t most);
     base::Result<void> records(const ZipEntry& entry, const Part& part);
     base::Result<void> stream(const ZipEntry& entry, const Part& part, base::AtomicFile* out);
+    base::Result<void> signature(const ZipEntry& entry, const Part& part, const std::string& manifest);
     [[nodiscard]] static std::int64_t dataOffset(const ZipEntry& entry) {
         return std::int64_t{entry.offset} + detail::kLocalHeader +
                static_cast<std::int64_t>(entry.name.size());
@@ -350,6 +321,26 @@ base::Result<void> Reader::stream(const ZipEntry& entry, const Part& part, base:
     return {};
 }
 
+base::Result<void> Reader::signature(const ZipEntry& entry, const Part& part, const std::string& manifest) {
+    if (!staged_.summary.signedBy.empty()) {
+        return unsafe("it is signed twice");
+    }
+    const auto text = smallText(entry, kMostSignature);
+    if (!text) {
+        return text.error();
+    }
+    const auto value = records::parseJson(*text);
+    const Object* object = value ? value->object() : nullptr;
+    const auto what = signedText(std::string_view(manifest).substr(0, manifest.size() - 1));
+    const std::string key = object == nullptr ? "" : textMember(*object, "key").value_or("");
+    if (base::sha256OfText(*text) != part.sha256 || !what || object == nullptr ||
+        !signatureFits(*what, key, textMember(*object, "signature").value_or(""))) {
+        return damaged("its signature does not fit");
+    }
+    staged_.summary.signedBy = key;
+    return {};
+}
+
 base::Result<Staged> Reader::read() {
     if (input_.size() == 0) {
         return base::inputError("lessonfile.empty", "The lesson file is empty; ask for it again.");
@@ -421,12 +412,14 @@ base::Result<Staged> Reader::read() {
         if (part.path != entry.name || part.size != entry.size) {
             return unsafe("its parts are not those of its manifest");
         }
+        if (part.role == "film" || (part.role != "records" && part.role != "sheet" && part.role != "page")) {
+            toStage += part.size;
+        }
         if (part.role == "film") {
             // films/<sha256>.<ending>
             if (part.path.rfind("films/" + part.sha256 + ".", 0) != 0) {
                 return unsafe("a film has a name that is not its own");
             }
-            toStage += part.size;
         }
     }
     if (staging_ != nullptr) {
@@ -457,16 +450,21 @@ base::Result<Staged> Reader::read() {
             }
             continue;
         }
+        if (part.role == "signature") {
+            if (auto done = signature(entry, part, *manifest); !done) {
+                return done.error();
+            }
+            continue;
+        }
         const bool film = part.role == "film";
         const bool sheet = part.role == "sheet";
         if (sheet && staged_.sheet) {
             return unsafe("it holds two sheets");
         }
         // The page is for people who open the file by hand; what it says stands in the records.
-        if (!film && !sheet && part.role != "page") {
-            staged_.ignored.push_back(part.path);
-        }
-        if (staging_ == nullptr || (!film && !sheet)) {
+        const bool page = part.role == "page";
+        const bool unknown = !film && !sheet && !page;
+        if (staging_ == nullptr || page) {
             if (auto done = stream(entry, part, nullptr); !done) {
                 return done.error();
             }
@@ -475,7 +473,7 @@ base::Result<Staged> Reader::read() {
             }
             continue;
         }
-        const fs::path target = *staging_ / (film ? part.sha256 : std::string("sheet.png"));
+        const fs::path target = *staging_ / (sheet ? std::string("sheet.png") : part.sha256);
         auto out = base::AtomicFile::create(target, calls_);
         if (!out) {
             return out.error();
@@ -488,6 +486,8 @@ base::Result<Staged> Reader::read() {
         }
         if (film) {
             staged_.films.push_back({part.sha256, target});
+        } else if (unknown) {
+            staged_.carried.push_back({part, target});
         } else {
             staged_.sheet = target;
         }
@@ -551,8 +551,33 @@ base::Result<Summary> write(const fs::path& target, const Contents& contents, co
     if (!contents.page.empty()) {
         sources.push_back(sourceOfText("lesson.html", "page", contents.page));
     }
+    for (const Carried& carried : contents.carried) {
+        const bool taken = std::any_of(sources.begin(), sources.end(), [&](const Source& source) {
+            return source.part.path == carried.part.path;
+        });
+        if (taken) {
+            continue;
+        }
+        auto source = sourceOfFile(carried.file, carried.part.role, progress);
+        if (!source) {
+            return source.error();
+        }
+        source->part.path = carried.part.path;
+        sources.push_back(std::move(*source));
+    }
     for (const Source& source : sources) {
         summary.parts.push_back(source.part);
+    }
+    if (options.key != nullptr) {
+        const std::string what = manifestText(summary);
+        const auto text = records::canonicalText(
+            Value(Object{{"key", options.key->publicKey()}, {"signature", options.key->sign(what)}}));
+        if (!text) {
+            return text.error();
+        }
+        sources.push_back(sourceOfText(kSignatureName, "signature", *text + "\n"));
+        summary.parts.push_back(sources.back().part);
+        summary.signedBy = options.key->publicKey();
     }
     std::string manifest = manifestText(summary);
     if (manifest.empty()) {

@@ -17,6 +17,8 @@
 /// The file in which lessons travel: a plain ZIP that any unzip tool opens (docs/lesson-file.md).
 namespace plumbmark::lessonfile {
 
+class DeviceKey;
+
 inline constexpr std::string_view kExtension = ".plumbmark";
 inline constexpr int kFormatVersion = 1; ///< what this program writes
 inline constexpr int kReadableFrom = 1;  ///< oldest program version of the format that can read what we write
@@ -34,27 +36,35 @@ struct Film {
     std::filesystem::path file;
 };
 
+/// One file of the archive as its manifest lists it.
+struct Part {
+    std::string path;
+    std::string role; ///< "records", "film", "sheet", "page", "signature"; others are kept and passed on
+    std::int64_t size = 0;
+    std::string sha256;
+};
+/// A part of a role this version does not know.
+struct Carried {
+    Part part;
+    std::filesystem::path file;
+};
+
 struct Contents {
     std::string title;                ///< for people
     std::vector<std::string> records; ///< canonical lines, sorted
     std::vector<Film> films;
     std::optional<std::filesystem::path> sheet; ///< key-position sheet, PNG
+    std::vector<Carried> carried;               ///< passed on as they came
     std::string page; ///< the lesson as one HTML page for people without the program; empty: none
 };
 
-/// One file of the archive as its manifest lists it.
-struct Part {
-    std::string path;
-    std::string role; ///< "records", "film", "sheet", "page"; others are kept and reported
-    std::int64_t size = 0;
-    std::string sha256;
-};
 struct Summary {
     int version = 0, readableFrom = 0;
     std::string title, created; ///< ISO 8601
     std::string madeBy;         ///< program and version
     std::vector<Part> parts;    ///< in the order of the archive
     std::int64_t bytes = 0;     ///< whole file
+    std::string signedBy; ///< public key of the device that signed, the signature fits; empty: not signed
     int records = 0;
 };
 
@@ -62,6 +72,7 @@ struct WriteOptions {
     const base::Clock* clock = &base::systemClock();
     base::FileCalls* calls = &base::systemFileCalls();
     std::string madeBy = "plumbmark";
+    const DeviceKey* key = nullptr; ///< signs the file
 };
 
 /// Writes the file; it appears under its name only when whole and on the disk.
@@ -84,7 +95,8 @@ struct Staged {
     std::vector<std::string> records;
     std::vector<Film> films;
     std::optional<std::filesystem::path> sheet;
-    std::vector<std::string> ignored; ///< parts of roles this version does not know
+    std::vector<Carried>
+        carried; ///< parts of roles this version does not know, in staging under their SHA-256
 };
 base::Result<Staged> readInto(const std::filesystem::path& file, const std::filesystem::path& staging,
                               const Limits& limits = {}, const base::Progress& progress = {},

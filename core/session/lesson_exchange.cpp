@@ -2,30 +2,150 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "session/lesson_exchange.h"
 
+#include <algorithm>
+#include <fstream>
 #include <set>
+#include <sstream>
 
+#include "base/files.h"
 #include "exporting/lesson_page.h"
+#include "lessonfile/seal.h"
+#include "lessonfile/signature.h"
 #include "records/fact.h"
 #include "records/kinds.h"
 #include "session/review_desk.h"
 
 namespace plumbmark::session {
 
-base::Result<lessonfile::Summary> LessonExchange::exportLesson(const base::Id& lesson,
-                                                               const std::filesystem::path& target,
+namespace fs = std::filesystem;
+
+namespace {
+
+constexpr const char* kKeyFile = "device.key";
+constexpr const char* kSendersFile = "known-devices.txt"; // <public key> <name>, a line each
+
+/// The films of a lesson that are here; a lesson that came without its films goes on without them.
+base::Result<std::vector<lessonfile::Film>> filmsOf(store::Library& library, const base::Id& lesson) {
+    std::vector<lessonfile::Film> films;
+    const auto shots = library.shots(lesson);
+    if (!shots) {
+        return shots.error();
+    }
+    for (const store::ShotRow& shot : *shots) {
+        const auto clips = library.clips(shot.id);
+        if (!clips) {
+            return clips.error();
+        }
+        for (const store::ClipRow& clip : *clips) {
+            if (clip.filmHere) {
+                films.push_back({clip.clip.sha256, clip.file});
+            }
+        }
+    }
+    return films;
+}
+
+/// What of the lesson's records travels: all but what tells about health, unless that was chosen; of the
+/// player the consents.
+base::Result<std::vector<std::string>> linesOf(store::Library& library, const base::Id& lesson,
+                                               const base::Id& player, bool withHealth) {
+    auto lines = library.linesFor(lesson);
+    if (!lines) {
+        return lines.error();
+    }
+    std::vector<std::string> chosen;
+    for (std::string& line : *lines) {
+        const auto record = records::recordFromText(line);
+        if (!record) {
+            return record.error();
+        }
+        if (withHealth || !record->fact || !tellsHealth(*record->fact)) {
+            chosen.push_back(std::move(line));
+        }
+    }
+    std::vector<std::string_view> kinds{records::kind::consent};
+    if (withHealth) {
+        kinds.insert(kinds.end(), records::healthKinds().begin(), records::healthKinds().end());
+    }
+    for (const std::string_view kind : kinds) {
+        const auto facts = library.factsOf(player, kind);
+        if (!facts) {
+            return facts.error();
+        }
+        for (const records::Fact& fact : *facts) {
+            auto line = toText(fact);
+            if (!line) {
+                return line.error();
+            }
+            chosen.push_back(std::move(*line));
+        }
+    }
+    std::sort(chosen.begin(), chosen.end());
+    chosen.erase(std::unique(chosen.begin(), chosen.end()), chosen.end());
+    return chosen;
+}
+
+} // namespace
+
+base::Result<std::vector<records::Fact>> LessonExchange::consents(const base::Id& player) {
+    auto facts = library_->factsOf(player, records::kind::consent);
+    if (!facts) {
+        return facts.error();
+    }
+    return records::heads(*facts);
+}
+
+base::Result<void> LessonExchange::mayShare(const base::Id& player) {
+    const auto standing = consents(player);
+    if (!standing) {
+        return standing.error();
+    }
+    return records::allows(*standing, records::scope::share, base::isoDate(clock_->now()));
+}
+
+base::Result<void> LessonExchange::noteConsent(const base::Id& player, const records::Consent& consent) {
+    if (auto good = check(consent); !good) {
+        return good;
+    }
+    const auto entity = library_->entity(player);
+    if (!entity) {
+        return entity.error();
+    }
+    if (!*entity || (*entity)->kind != records::kind::player) {
+        return base::inputError("book.no_such_thing",
+                                "It is not in the library (any more); choose again from the list.");
+    }
+    const auto standing = consents(player);
+    if (!standing) {
+        return standing.error();
+    }
+    std::vector<base::Id> before;
+    for (const records::Fact& fact : *standing) {
+        before.push_back(fact.id);
+    }
+    return library_->add({library_->make(records::kind::consent, {player}, bodyOf(consent), before)});
+}
+
+base::Result<lessonfile::Summary> LessonExchange::exportLesson(const base::Id& lesson, const fs::path& target,
                                                                const ExportOptions& options,
                                                                const base::Progress& progress) {
     const auto entity = library_->entity(lesson);
     if (!entity) {
         return entity.error();
     }
-    if (!*entity || (*entity)->kind != records::kind::lesson) {
+    if (!*entity || (*entity)->kind != records::kind::lesson || (*entity)->path.empty()) {
         return base::inputError("book.no_such_thing",
                                 "It is not in the library (any more); choose again from the list.");
     }
+    const base::Id player = (*entity)->path.front();
+    if (options.audience == Audience::someoneElse) {
+        if (auto may = mayShare(player); !may) {
+            return may.error();
+        }
+    }
     lessonfile::Contents contents;
     contents.title = records::lessonOf((*entity)->fields).title;
-    auto lines = library_->linesFor(lesson);
+    auto lines = linesOf(*library_, lesson, player, options.withHealth);
     if (!lines) {
         return lines.error();
     }
@@ -43,32 +163,82 @@ base::Result<lessonfile::Summary> LessonExchange::exportLesson(const base::Id& l
         contents.page = exporting::lessonPage(**story);
     }
     if (options.withFilms) {
-        const auto shots = library_->shots(lesson);
-        if (!shots) {
-            return shots.error();
+        auto films = filmsOf(*library_, lesson);
+        if (!films) {
+            return films.error();
         }
-        for (const store::ShotRow& shot : *shots) {
-            const auto clips = library_->clips(shot.id);
-            if (!clips) {
-                return clips.error();
-            }
-            for (const store::ClipRow& clip : *clips) {
-                if (clip.filmHere) { // a lesson that came without its films goes on without them
-                    contents.films.push_back({clip.clip.sha256, clip.file});
-                }
-            }
+        contents.films = std::move(*films);
+    }
+    const auto carried = library_->carried(lesson);
+    if (!carried) {
+        return carried.error();
+    }
+    for (const store::CarriedPart& part : *carried) {
+        std::error_code ignored;
+        if (fs::is_regular_file(part.file, ignored)) {
+            contents.carried.push_back({{part.path, part.role, part.bytes, part.sha256}, part.file});
         }
     }
-    return lessonfile::write(target, contents, {}, progress);
+    lessonfile::WriteOptions write;
+    write.clock = clock_;
+    std::optional<lessonfile::DeviceKey> key;
+    if (!library_->readOnly()) {
+        auto opened = lessonfile::DeviceKey::open(library_->folder() / kKeyFile);
+        if (!opened) {
+            return opened.error();
+        }
+        key = std::move(*opened);
+        write.key = &*key;
+    }
+    if (options.passphrase.empty()) {
+        return lessonfile::write(target, contents, write, progress);
+    }
+    auto stage = library_->staging();
+    if (!stage) {
+        return stage.error();
+    }
+    const auto written = lessonfile::write(stage->path() / "plain", contents, write, progress);
+    if (!written) {
+        return written;
+    }
+    if (auto sealed = lessonfile::seal(stage->path() / "plain", target, options.passphrase, {}, progress);
+        !sealed) {
+        return sealed.error();
+    }
+    return written;
 }
 
-base::Result<lessonfile::Summary> LessonExchange::verify(const std::filesystem::path& file,
-                                                         const base::Progress& progress) {
-    return lessonfile::verify(file, {}, progress);
+/// The file itself, or what is in it when it is sealed.
+base::Result<void> LessonExchange::readFrom(const fs::path& file, const fs::path& staging,
+                                            const std::string& passphrase, const base::Progress& progress,
+                                            fs::path& plain) {
+    plain = file;
+    if (!lessonfile::isSealed(file)) {
+        return {};
+    }
+    if (passphrase.empty()) {
+        return base::inputError("seal.passphrase_needed",
+                                "This lesson file is sealed; give the passphrase it was sealed with.");
+    }
+    plain = staging / "opened";
+    return lessonfile::unseal(file, plain, passphrase, progress);
 }
 
-base::Result<LessonExchange::Receipt> LessonExchange::import(const std::filesystem::path& file,
-                                                             const base::Progress& progress) {
+base::Result<lessonfile::Summary> LessonExchange::verify(const fs::path& file, const base::Progress& progress,
+                                                         const std::string& passphrase) {
+    auto staging = library_->staging();
+    if (!staging) {
+        return staging.error();
+    }
+    fs::path plain;
+    if (auto opened = readFrom(file, staging->path(), passphrase, progress, plain); !opened) {
+        return opened.error();
+    }
+    return lessonfile::verify(plain, {}, progress);
+}
+
+base::Result<LessonExchange::Receipt>
+LessonExchange::import(const fs::path& file, const base::Progress& progress, const std::string& passphrase) {
     if (library_->readOnly()) {
         return base::inputError("library.read_only", library_->notice());
     }
@@ -76,7 +246,11 @@ base::Result<LessonExchange::Receipt> LessonExchange::import(const std::filesyst
     if (!staging) {
         return staging.error();
     }
-    auto staged = lessonfile::readInto(file, staging->path(), {}, progress);
+    fs::path plain;
+    if (auto opened = readFrom(file, staging->path(), passphrase, progress, plain); !opened) {
+        return opened.error();
+    }
+    auto staged = lessonfile::readInto(plain, staging->path(), {}, progress);
     if (!staged) {
         return staged.error();
     }
@@ -104,7 +278,7 @@ base::Result<LessonExchange::Receipt> LessonExchange::import(const std::filesyst
             continue;
         }
         std::error_code ignored;
-        if (std::filesystem::is_regular_file(library_->filmPath(film.sha256), ignored)) {
+        if (fs::is_regular_file(library_->filmPath(film.sha256), ignored)) {
             ++receipt.filmsSame;
             continue;
         }
@@ -118,9 +292,62 @@ base::Result<LessonExchange::Receipt> LessonExchange::import(const std::filesyst
         return merged.error();
     }
     receipt.records = *merged;
+    // Parts of a newer version stay with the lesson and go out with it again.
+    std::vector<store::CarriedPart> parts;
+    for (const lessonfile::Carried& carried : staged->carried) {
+        receipt.carried.push_back(carried.part.path);
+        if (auto adopted = library_->adoptFilm(carried.file, carried.part.sha256); !adopted) {
+            return adopted.error();
+        }
+        parts.push_back({carried.part.path, carried.part.role, carried.part.sha256, carried.part.size, {}});
+    }
+    for (const base::Id& lesson : receipt.lessons) {
+        const auto here = library_->fact(lesson);
+        if (!here) {
+            return here.error();
+        }
+        if (!*here) {
+            continue; // erased here
+        }
+        if (auto kept = library_->carry(lesson, parts); !kept) {
+            return kept.error();
+        }
+    }
     receipt.file = std::move(staged->summary);
-    receipt.ignored.insert(receipt.ignored.end(), staged->ignored.begin(), staged->ignored.end());
+    receipt.lines = std::move(staged->records);
+    if (const auto name = senderOf(receipt.file.signedBy)) {
+        receipt.sender = Sender::known;
+        receipt.senderName = *name;
+    }
     return receipt;
+}
+
+std::optional<std::string> LessonExchange::senderOf(const std::string& publicKey) const {
+    if (publicKey.empty()) {
+        return std::nullopt;
+    }
+    std::ifstream in(library_->folder() / kSendersFile);
+    for (std::string line; std::getline(in, line);) {
+        if (line.size() > publicKey.size() && line.starts_with(publicKey) && line[publicKey.size()] == ' ') {
+            return line.substr(publicKey.size() + 1);
+        }
+    }
+    return std::nullopt;
+}
+
+base::Result<void> LessonExchange::rememberSender(const std::string& publicKey, const std::string& name) {
+    if (publicKey.size() != 64 || name.empty() || name.size() > 200 || name.find('\n') != std::string::npos) {
+        return base::inputError("sender.bad", "A sender needs a signed file and a short name; try again.");
+    }
+    const fs::path file = library_->folder() / kSendersFile;
+    std::string text;
+    std::ifstream in(file);
+    for (std::string line; std::getline(in, line);) {
+        if (!line.starts_with(publicKey)) {
+            text += line + "\n";
+        }
+    }
+    return base::replaceFile(file, text + publicKey + " " + name + "\n");
 }
 
 std::string LessonExchange::Receipt::sentence() const {
@@ -136,6 +363,15 @@ std::string LessonExchange::Receipt::sentence() const {
             ", " + std::to_string(records.needsYou) + (records.needsYou == 1 ? " needs you" : " need you");
     }
     return text + ".";
+}
+
+std::string LessonExchange::Receipt::origin() const {
+    if (sender == Sender::known) {
+        return "Whole, from " + senderName + ".";
+    }
+    return file.signedBy.empty()
+               ? "Whole, sender unknown (not signed)."
+               : "Whole, sender unknown (key " + lessonfile::keyForPeople(file.signedBy) + ").";
 }
 
 } // namespace plumbmark::session

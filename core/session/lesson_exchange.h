@@ -11,45 +11,82 @@
 #include "base/progress.h"
 #include "base/result.h"
 #include "lessonfile/lessonfile.h"
+#include "records/consent.h"
 #include "store/library.h"
 
 namespace plumbmark::session {
 
+/// Whom something goes to. A device of one's own needs no consent; everybody else does.
+enum class Audience { someoneElse, ownDevice };
+
+/// What a file's signature says. A file whose signature does not fit is damaged and never gets this far.
+enum class Sender { known, unknown };
+
 /// Lessons out to a file and in from one.
 class LessonExchange {
   public:
-    explicit LessonExchange(store::Library& library) : library_(&library) {}
+    explicit LessonExchange(store::Library& library, const base::Clock& clock = base::systemClock())
+        : library_(&library), clock_(&clock) {}
 
     struct ExportOptions {
+        Audience audience = Audience::someoneElse;
         bool withFilms = true;
-        std::optional<std::filesystem::path> sheet; ///< key-position sheet, PNG, travels along
-        bool withPage = true; ///< the lesson as one HTML page, for people without the program
+        bool withHealth = false; ///< pain, body cards: only when chosen
+        bool withPage = true;    ///< the lesson as one HTML page, for people without the program
+        std::optional<std::filesystem::path> sheet = std::nullopt; ///< key-position sheet, PNG, travels along
+        std::string passphrase = {};                               ///< seals the file; empty: not sealed
     };
-    /// Errors (input): "book.no_such_thing" and those of lessonfile::write.
+    /// Errors (input): "book.no_such_thing", "consent.*" (the sentence says what is missing), "seal.*" and
+    /// those of lessonfile::write.
     base::Result<lessonfile::Summary> exportLesson(const base::Id& lesson,
                                                    const std::filesystem::path& target,
                                                    const ExportOptions& options,
                                                    const base::Progress& progress);
 
-    /// Checks every byte, changes nothing.
+    /// Checks every byte, changes nothing. Errors (input): "seal.passphrase_needed" and those of unseal and
+    /// verify.
     base::Result<lessonfile::Summary> verify(const std::filesystem::path& file,
-                                             const base::Progress& progress);
+                                             const base::Progress& progress,
+                                             const std::string& passphrase = {});
 
     struct Receipt {
         lessonfile::Summary file;
         store::MergeReceipt records;
         int filmsNew = 0, filmsSame = 0;
-        std::vector<std::string> ignored; ///< parts this version does not know
-        std::vector<base::Id> lessons;    ///< lessons the file tells about
+        std::vector<std::string> ignored; ///< films that no record names
+        std::vector<std::string>
+            carried; ///< parts this version does not know; they are passed on with the lesson
+        std::vector<base::Id> lessons;  ///< lessons the file tells about
+        std::vector<std::string> lines; ///< the records themselves
+        Sender sender = Sender::unknown;
+        std::string senderName; ///< of a known sender
         /// "12 new, 3 the same, 1 needs you."
         [[nodiscard]] std::string sentence() const;
+        /// "Whole, from Kim's tablet." or "Whole, sender unknown."
+        [[nodiscard]] std::string origin() const;
     };
     /// All or nothing: stage, check everything, films to their places, one transaction. Importing the same
-    /// file again changes nothing.
-    base::Result<Receipt> import(const std::filesystem::path& file, const base::Progress& progress);
+    /// file again changes nothing. Errors (input): "seal.passphrase_needed" and those of unseal and readInto.
+    base::Result<Receipt> import(const std::filesystem::path& file, const base::Progress& progress,
+                                 const std::string& passphrase = {});
+
+    /// A person says once whose device a key is.
+    base::Result<void> rememberSender(const std::string& publicKey, const std::string& name);
+    /// Nothing for a key that nobody has named.
+    [[nodiscard]] std::optional<std::string> senderOf(const std::string& publicKey) const;
+
+    /// Whether something of a player may go to somebody else today.
+    base::Result<void> mayShare(const base::Id& player);
+    base::Result<void> noteConsent(const base::Id& player, const records::Consent& consent);
+    /// The consents that stand; more than one where two devices disagree.
+    base::Result<std::vector<records::Fact>> consents(const base::Id& player);
 
   private:
+    base::Result<void> readFrom(const std::filesystem::path& file, const std::filesystem::path& staging,
+                                const std::string& passphrase, const base::Progress& progress,
+                                std::filesystem::path& plain);
     store::Library* library_;
+    const base::Clock* clock_;
 };
 
 } // namespace plumbmark::session

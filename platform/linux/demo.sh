@@ -40,6 +40,7 @@ sheet=$out/key-positions.png
   --json "$out/measured.json" --sheet "$sheet"
 if [ ! -s "$lesson" ]; then
   "$plumbmark" lesson add "$clip" --player "Ilse Marrok" --view face-on --hand right --club iron-7 --stature 178 --distance 4.5
+  "$plumbmark" consent "Ilse Marrok" --scope film,analyse,keep,share
   "$plumbmark" lesson export latest "$lesson" --sheet "$sheet"
 fi
 "$plumbmark" lesson verify "$lesson"

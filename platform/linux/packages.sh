@@ -9,7 +9,7 @@ set -euo pipefail
 build=(
   g++ cmake ninja-build pkg-config git ca-certificates
   libavformat-dev libavcodec-dev libavutil-dev libswscale-dev libswresample-dev
-  libopencv-dev nlohmann-json3-dev libsodium-dev libsqlite3-dev
+  libopencv-dev nlohmann-json3-dev libsodium-dev libsqlite3-dev libqrencode-dev
   qt6-base-dev qt6-declarative-dev qt6-declarative-dev-tools libgl-dev libegl-dev
   qml6-module-qtquick qml6-module-qtquick-controls qml6-module-qtquick-layouts qml6-module-qtquick-templates
   qml6-module-qtquick-window qml6-module-qtquick-dialogs qml6-module-qtquick-shapes qml6-module-qtqml
@@ -20,7 +20,7 @@ build=(
 )
 test=(
   "${build[@]}"
-  libgtest-dev libgmock-dev libzip-dev
+  libgtest-dev libgmock-dev libzip-dev libzbar-dev
   qml6-module-qttest xvfb xauth x11-xkb-utils xkb-data libgl1-mesa-dri libgl1-mesa-glx
   ffmpeg sqlite3 unzip zip python3 python3-jsonschema poppler-utils chromium
   opencv-doc darknet python3-skimage assimp-testmodels

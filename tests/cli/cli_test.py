@@ -88,7 +88,8 @@ class Arguments(Case):
         self.assertRegex(self.done("--version"), r"^plumbmark \d+\.\d+\.\d+\n$")
         general = self.done("--help")
         for command in ("measure", "compare", "demo", "lesson list", "lesson show", "lesson export", "lesson import",
-                        "lesson verify", "play", "review inbox", "review record", "review render", "review request", "review sheet",
+                        "lesson verify", "play", "consent", "backup", "restore", "check", "sync", "send", "receive",
+                        "review inbox", "review record", "review render", "review request", "review sheet",
                         "review tables"):
             self.assertIn(command, general)
             text = self.done(*command.split(), "--help")
@@ -409,6 +410,11 @@ class Lessons(Case):
         self.assertIn("56-degree wedge, pitch", shown)
         self.assertIn("320 x 240", shown)
         file = self.out / "lesson.plumbmark"
+        # Nothing goes out without a consent to share.
+        self.refused("lesson", "export", "latest", file, *self.library, says="consent")
+        self.assertIn("No consent", self.done("consent", "Trial <b>Player</b>", *self.library))
+        self.refused("consent", "Trial <b>Player</b>", "--scope", "everything", *self.library, says="everything")
+        self.assertIn("may be shared", self.done("consent", "Trial <b>Player</b>", "--scope", "film,share", *self.library))
         self.done("lesson", "export", "latest", file, *self.library)
         self.assertEqual(list(self.out.iterdir()), [file])
         self.done("lesson", "verify", file)
@@ -428,6 +434,51 @@ class Lessons(Case):
         # A second swing goes to the same lesson.
         self.done("lesson", "add", clip, *SWING, "--lesson", "latest", *self.library)
         self.assertIn("2 shots, 2 clips", self.done("lesson", "list", *self.library))
+
+        # Sealed: a passphrase from a file opens it, another one does not.
+        right, wrong = self.folder / "right", self.folder / "wrong"
+        right.write_text("bagu dola miru pesa\n")
+        wrong.write_text("something else\n")
+        sealed = self.folder / "sealed.plumbmark"
+        self.done("lesson", "export", "latest", sealed, "--seal", "--passphrase-file", right, *self.library)
+        self.assertNotIn(b"PLUMBMARK-LESSON", sealed.read_bytes())
+        self.refused("lesson", "import", sealed, "--passphrase-file", wrong, *other, says="passphrase")
+        self.assertIn("sender unknown", self.done("lesson", "import", sealed, "--passphrase-file", right, *other))
+        self.assertIn("from Trial tablet", self.done("lesson", "import", sealed, "--passphrase-file", right,
+                                                     "--remember", "Trial tablet", *other))
+        self.assertIn("signed with key", self.done("lesson", "verify", sealed, "--passphrase-file", right))
+
+        # A backup, a loss, a restore.
+        self.assertIn("1 lesson", self.done("backup", *self.library))
+        stick = self.folder / "stick"
+        stick.mkdir()
+        self.assertIn("checked", self.done("backup", stick, "--films", *self.library))
+        self.refused("backup", self.folder / "nowhere", *self.library, says="folder")
+        self.assertIn("All is well", self.done("check", "--films", *self.library))
+        (self.folder / "library" / "library.db").write_bytes(b"not a database any more")
+        self.refused("lesson", "list", *self.library, code=1, says="restore")
+        self.assertIn("by hand", self.done("restore", *self.library))
+        self.refused("restore", "no-such-backup", *self.library, says="no backup")
+        self.assertIn("1 lesson", self.done("restore", "latest", *self.library))
+        self.assertIn("2 shots, 2 clips", self.done("lesson", "list", *self.library))
+
+        # Through a folder, and one beside the other.
+        shared, third = self.folder / "shared", ["--library", self.folder / "third"]
+        self.assertIn("not there now", self.done("sync", shared, *self.library))
+        shared.mkdir()
+        self.assertIn("Sent: 1 file", self.done("sync", shared, *self.library))
+        self.assertIn("Taken in: 1 file", self.done("sync", shared, *third))
+        self.assertIn("2 shots, 2 clips", self.done("lesson", "list", *third))
+        fourth = ["--library", self.folder / "fourth"]
+        sender = subprocess.Popen([str(PROGRAM), "send", "latest", "--address", "127.0.0.1", "--wait", "60",
+                                   *map(str, self.library)], stdout=subprocess.PIPE, text=True,
+                                  env=self.environment)
+        ticket = sender.stdout.readline().split("plumbmark receive ")[1].strip()
+        self.refused("receive", ticket[:-1], *fourth, says="ticket")
+        self.assertIn("Lesson " + short, self.done("receive", ticket, *fourth))
+        self.assertIn("Sent and received", sender.communicate(timeout=60)[0])
+        self.assertEqual(sender.returncode, 0)
+        self.assertIn("2 shots, 2 clips", self.done("lesson", "list", *fourth))
 
     def test_a_clip_that_fails_leaves_no_lesson(self):
         text = self.folder / "text.mp4"

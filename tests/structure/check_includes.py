@@ -15,7 +15,7 @@ import re
 import sys
 
 INCLUDE = re.compile(r'^\s*#\s*include\s*([<"])([^>"]+)[>"]', re.M)
-THIRD_PARTY = re.compile(r"^(opencv2/|libav|libsw|sqlite3|nlohmann/|zip\.h|sodium)")
+THIRD_PARTY = re.compile(r"^(opencv2/|libav|libsw|sqlite3|nlohmann/|zip\.h|sodium|qrencode)")
 QT = re.compile(r"^(Qt[A-Z]\w*/|Q[A-Z]\w*$|q\w+\.h$)")
 
 

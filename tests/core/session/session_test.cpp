@@ -302,7 +302,7 @@ TEST_F(Session, ALessonTravelsWholeAndFiveImportsChangeNothing) {
     const auto [made, receipt] = withClip();
     LessonExchange here(*library_);
     const fs::path file = dir_ / "lesson.plumbmark";
-    const auto sent = here.exportLesson(made.lesson, file, {}, {});
+    const auto sent = here.exportLesson(made.lesson, file, {.audience = Audience::ownDevice}, {});
     ASSERT_TRUE(sent) << sent.error().sentence;
     EXPECT_EQ(sent->title, "First");
     EXPECT_TRUE(here.verify(file, {}));
@@ -332,7 +332,7 @@ TEST_F(Session, ALessonTravelsWholeAndFiveImportsChangeNothing) {
     EXPECT_TRUE(other->check(true)->empty());
 
     // Without its film the numbers are there and the swing says what is missing.
-    LessonExchange::ExportOptions light;
+    LessonExchange::ExportOptions light{.audience = Audience::ownDevice};
     light.withFilms = false;
     ASSERT_TRUE(here.exportLesson(made.lesson, dir_ / "light.plumbmark", light, {}));
     const auto third = open("third");
@@ -347,7 +347,7 @@ TEST_F(Session, BothSidesEditAndADisputeIsSettledByAPerson) {
     auto [made, receipt] = withClip();
     const fs::path file = dir_ / "lesson.plumbmark";
     LessonExchange here(*library_);
-    ASSERT_TRUE(here.exportLesson(made.lesson, file, {}, {}));
+    ASSERT_TRUE(here.exportLesson(made.lesson, file, {.audience = Audience::ownDevice}, {}));
     const auto other = open("other");
     LessonExchange there(*other);
     ASSERT_TRUE(there.import(file, {}));
@@ -369,7 +369,7 @@ TEST_F(Session, BothSidesEditAndADisputeIsSettledByAPerson) {
     drag(*library_, {10, 10});
     drag(*other, {20, 20});
 
-    ASSERT_TRUE(there.exportLesson(made.lesson, file, {}, {}));
+    ASSERT_TRUE(there.exportLesson(made.lesson, file, {.audience = Audience::ownDevice}, {}));
     const auto back = here.import(file, {});
     ASSERT_TRUE(back);
     EXPECT_EQ(back->records.needsYou, 2); // the name and the mark; the note is no dispute
@@ -395,7 +395,7 @@ TEST_F(Session, BothSidesEditAndADisputeIsSettledByAPerson) {
     EXPECT_FALSE((*book_->lessons())[0].needsYou);
 
     // The settlement travels; both sides hold the same.
-    ASSERT_TRUE(here.exportLesson(made.lesson, file, {}, {}));
+    ASSERT_TRUE(here.exportLesson(made.lesson, file, {.audience = Audience::ownDevice}, {}));
     const auto settled = there.import(file, {});
     ASSERT_TRUE(settled);
     EXPECT_EQ(settled->records.needsYou, 0);
@@ -406,7 +406,8 @@ TEST_F(Session, BothSidesEditAndADisputeIsSettledByAPerson) {
 TEST_F(Session, ADamagedFileChangesNothing) {
     const auto [made, receipt] = withClip();
     const fs::path file = dir_ / "lesson.plumbmark";
-    ASSERT_TRUE(LessonExchange(*library_).exportLesson(made.lesson, file, {}, {}));
+    ASSERT_TRUE(
+        LessonExchange(*library_).exportLesson(made.lesson, file, {.audience = Audience::ownDevice}, {}));
     const std::string good = contentOf(file);
     const auto other = open("other");
     const fs::path bad = dir_ / "bad.plumbmark";
@@ -424,7 +425,8 @@ TEST_F(Session, ADamagedFileChangesNothing) {
     EXPECT_TRUE(other->allLines()->empty());
     EXPECT_FALSE(fs::exists(dir_ / "other" / "media"));
     EXPECT_TRUE(fs::is_empty(dir_ / "other" / "staging"));
-    const auto none = LessonExchange(*library_).exportLesson(made.shot, file, {}, {});
+    const auto none =
+        LessonExchange(*library_).exportLesson(made.shot, file, {.audience = Audience::ownDevice}, {});
     ASSERT_FALSE(none);
     EXPECT_EQ(none.error().key, "book.no_such_thing");
     EXPECT_EQ(contentOf(file), good);

@@ -1,0 +1,56 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+#pragma once
+
+#include <set>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "base/result.h"
+#include "records/fact.h"
+
+/// What a player agreed to, as a fact that hangs on the player; a newer one replaces the older. Not legal
+/// advice: which agreement the law of a country asks for, and until what age a guardian gives it, a lawyer
+/// tells.
+namespace plumbmark::records {
+
+namespace kind {
+inline constexpr std::string_view consent = "consent";
+} // namespace kind
+
+namespace scope {
+inline constexpr std::string_view film = "film";       ///< being filmed
+inline constexpr std::string_view analyse = "analyse"; ///< being measured
+inline constexpr std::string_view keep = "keep";       ///< being kept in the library
+inline constexpr std::string_view share = "share";     ///< lessons going out to others
+inline constexpr std::string_view teach = "teach";     ///< being shown to other students
+} // namespace scope
+
+struct Consent {
+    std::set<std::string, std::less<>> scopes;
+    std::string day;      ///< ISO 8601, given on
+    std::string until;    ///< ISO 8601, last day it holds
+    bool minor = false;   ///< then a guardian gives it
+    std::string guardian; ///< who agreed for a minor
+    bool withdrawn = false;
+};
+[[nodiscard]] Object bodyOf(const Consent& value);
+[[nodiscard]] Consent consentOf(const Object& body);
+/// Errors (input): "record.bad_value": no or unknown scope, impossible days, an end before the beginning or
+/// more than two years after it (one year for minors), a minor without guardian.
+base::Result<void> check(const Consent& value);
+
+/// Whether `what` may be done on `today`. `standing` are the consents that no other replaces; where two
+/// devices disagree all of them must allow it. Errors (input): "consent.missing", "consent.withdrawn",
+/// "consent.expired", "consent.scope", "consent.guardian"; each sentence says what is missing.
+base::Result<void> allows(const std::vector<Fact>& standing, std::string_view what, std::string_view today);
+
+/// Whether a fact tells about somebody's health: by its kind, or because its body says {"health":true}. Such
+/// facts travel only when that is chosen.
+[[nodiscard]] bool isHealthKind(std::string_view kind);
+[[nodiscard]] bool tellsHealth(const Fact& fact);
+/// The kinds of which isHealthKind is true.
+[[nodiscard]] const std::vector<std::string_view>& healthKinds();
+
+} // namespace plumbmark::records

@@ -38,7 +38,7 @@ class Reviews(Case):
         hostile = "<script>document.title='hit'</script><img src=http://127.0.0.1:1/x>&\""
         self.lesson(player=hostile, title=hostile)
         file = self.out / "lesson.plumbmark"
-        self.done("lesson", "export", "latest", file, *self.library)
+        self.done("lesson", "export", "latest", file, "--own-device", *self.library)
         page = zipfile.ZipFile(file).read("lesson.html").decode("utf-8", "strict")
 
         class Reader(html.parser.HTMLParser):  # outside check: Python's own reader of HTML

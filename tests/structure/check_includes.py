@@ -16,7 +16,7 @@ import sys
 
 INCLUDE = re.compile(r'^\s*#\s*include\s*([<"])([^>"]+)[>"]', re.M)
 THIRD_PARTY = re.compile(r"^(opencv2/|libav|libsw|sqlite3|nlohmann/|zip\.h|sodium|qrencode)")
-QT = re.compile(r"^(Qt[A-Z]\w*/|Q[A-Z]\w*$|q\w+\.h$)")
+QT = re.compile(r"^(Qt[A-Z]\w*/|Q[A-Z]\w*$|q(?!rencode\.)\w+\.h$)")
 
 
 def read_table(text):

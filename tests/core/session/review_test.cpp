@@ -99,7 +99,7 @@ TEST_F(Reviews, AReviewTravelsBetweenTwoLibraries) {
     ASSERT_TRUE((*here)->voice);
 
     const fs::path file = dir_ / "lesson.plumbmark";
-    ASSERT_TRUE(LessonExchange(*library_).exportLesson(*lesson_, file, {}, {}));
+    ASSERT_TRUE(LessonExchange(*library_).exportLesson(*lesson_, file, {.audience = Audience::ownDevice}, {}));
     const auto other = open("other");
     ASSERT_TRUE(LessonExchange(*other).import(file, {}));
     const auto there = ReviewDesk(*other, nullptr).review(*lesson_);

@@ -14,10 +14,25 @@ namespace {
 
 /// A ball is at least 42.67 mm across (R&A/USGA Equipment Rules); statures run about 1.45-2.0 m.
 constexpr double kRadiusPerStature = 0.02134 / 1.72;
+/// A child is smaller and the ball lies up to a fifth nearer to the lens than a player seen from the front,
+/// so it may look up to two thirds larger against the player.
+constexpr std::array<double, 3> kSizes{1.0, 1.3, 1.69};
 constexpr std::size_t kMostSpots = 48;
 constexpr std::size_t kSpotsAtFirst = 22, kSpotsPerLook = 2; ///< room is left for what comes later
 constexpr double kLookSeconds = 0.12; ///< shown time between two searches for new spots
 constexpr std::size_t kMostLooks = 14;
+
+/// A disc bends down about as much along as across; a line on the mat or an edge only across. The bound on
+/// the ratio of the two is the usual one of blob detectors, a little tighter (Lowe 2004 has 10).
+bool round(const cv::Mat& blob, int x, int y) {
+    const auto at = [&](int dx, int dy) { return blob.at<float>(y + dy, x + dx); };
+    const float xx = at(1, 0) + at(-1, 0) - 2 * at(0, 0);
+    const float yy = at(0, 1) + at(0, -1) - 2 * at(0, 0);
+    const float xy = 0.25F * (at(1, 1) + at(-1, -1) - at(1, -1) - at(-1, 1));
+    constexpr float kRatio = 7.0F;
+    const float det = xx * yy - xy * xy;
+    return xx + yy < 0 && det > 0 && (xx + yy) * (xx + yy) * kRatio < (kRatio + 1) * (kRatio + 1) * det;
+}
 
 struct DiscAndRing {
     double disc = 0, ring = 0;
@@ -112,14 +127,14 @@ struct BallWatch::State {
     /// Small bright discs of about a ball's size on the ground.
     void look(const video::Frame& frame, const Feet& feet, const scene::GroundMotion& ground) {
         const double s = feet.staturePixels;
-        const double radius = kRadiusPerStature * s;
-        if (radius < 1.2) {
+        const double usual = kRadiusPerStature * s;
+        if (usual < 1.2) {
             return; // a ball of two pixels cannot be told from noise
         }
         const double left = std::min(feet.leadAnkle.x, feet.trailAnkle.x) - 0.75 * s;
         const double right = std::max(feet.leadAnkle.x, feet.trailAnkle.x) + 0.75 * s;
         const double top = std::min(feet.leadAnkle.y, feet.trailAnkle.y) - 0.10 * s;
-        const double bottom = std::max(feet.leadAnkle.y, feet.trailAnkle.y) + 0.22 * s;
+        const double bottom = std::max(feet.leadAnkle.y, feet.trailAnkle.y) + 0.34 * s;
         const cv::Rect box = cv::Rect(cv::Point(static_cast<int>(left), static_cast<int>(top)),
                                       cv::Point(static_cast<int>(right), static_cast<int>(bottom))) &
                              cv::Rect(0, 0, frame.width(), frame.height());
@@ -129,35 +144,32 @@ struct BallWatch::State {
         const auto luma = frame.luma();
         const cv::Mat whole(luma.height, luma.width, CV_8UC1, const_cast<std::uint8_t*>(luma.data),
                             static_cast<std::size_t>(luma.stride));
-        cv::Mat small, wide, blob;
-        whole(box).convertTo(small, CV_32F);
-        wide = small.clone();
-        cv::GaussianBlur(small, small, {}, 0.55 * radius);
-        cv::GaussianBlur(wide, wide, {}, 1.5 * radius);
-        blob = small - wide;
+        cv::Mat grey;
+        whole(box).convertTo(grey, CV_32F);
+        std::array<cv::Mat, kSizes.size()> blobs;
         struct Peak {
             float value;
             int x, y;
+            std::size_t size;
         };
         std::vector<Peak> peaks;
-        const int reach = std::max(1, static_cast<int>(radius));
-        for (int y = 1; y + 1 < blob.rows; ++y) {
-            for (int x = 1; x + 1 < blob.cols; ++x) {
-                const float v = blob.at<float>(y, x);
-                if (v < 4.0F) {
-                    continue;
-                }
-                bool top1 = true;
-                for (int dy = -reach; dy <= reach && top1; ++dy) {
-                    for (int dx = -reach; dx <= reach && top1; ++dx) {
-                        const int yy = y + dy, xx = x + dx;
-                        if (yy >= 0 && xx >= 0 && yy < blob.rows && xx < blob.cols && (dx != 0 || dy != 0)) {
-                            top1 = blob.at<float>(yy, xx) <= v;
-                        }
+        for (std::size_t k = 0; k < kSizes.size(); ++k) {
+            const double radius = kSizes[k] * usual;
+            cv::Mat small, wide;
+            cv::GaussianBlur(grey, small, {}, 0.55 * radius);
+            cv::GaussianBlur(grey, wide, {}, 1.5 * radius);
+            blobs[k] = small - wide;
+            const cv::Mat& blob = blobs[k];
+            cv::Mat most; // greatest value within a radius: a peak equals it
+            const int reach = std::max(1, static_cast<int>(radius));
+            cv::dilate(blob, most, cv::Mat::ones(2 * reach + 1, 2 * reach + 1, CV_8U));
+            for (int y = 1; y + 1 < blob.rows; ++y) {
+                const auto* value = blob.ptr<float>(y);
+                const auto* greatest = most.ptr<float>(y);
+                for (int x = 1; x + 1 < blob.cols; ++x) {
+                    if (value[x] >= 4.0F && value[x] >= greatest[x] && round(blob, x, y)) {
+                        peaks.push_back({value[x], x, y, k});
                     }
-                }
-                if (top1) {
-                    peaks.push_back({v, x, y});
                 }
             }
         }
@@ -166,6 +178,8 @@ struct BallWatch::State {
             if (evidence.spots.size() >= std::min(kMostSpots, kSpotsAtFirst + kSpotsPerLook * looks)) {
                 break;
             }
+            const cv::Mat& blob = blobs[p.size];
+            const double radius = kSizes[p.size] * usual;
             // Sub-pixel by parabolas.
             auto parabola = [](float l, float c, float r) {
                 return std::abs(l - 2 * c + r) < 1e-6F ? 0.0 : 0.5 * (l - r) / (l - 2 * c + r);
@@ -178,7 +192,7 @@ struct BallWatch::State {
             // Known, unless it looks otherwise by now: a ball first seen half hidden by the club head.
             const bool known =
                 std::any_of(evidence.spots.begin(), evidence.spots.end(), [&](const BallSpot& o) {
-                    return base::length(o.centre - at) < 1.5 * radius &&
+                    return base::length(o.centre - at) < 1.5 * std::max(radius, o.radius) &&
                            (o.likeness.empty() || o.likeness.back() >= 60);
                 });
             if (known) {
@@ -294,7 +308,7 @@ std::optional<Ball> findBall(const BallEvidence& evidence, const ShaftTrack& tra
         for (const base::Vec2 ankle : {evidence.feet->leadAnkle, evidence.feet->trailAnkle}) {
             const double dx = (at.x - ankle.x) / evidence.staturePixels;
             const double dy = (at.y - ankle.y) / evidence.staturePixels;
-            if (std::abs(dx) < beside && dy < 0.075) {
+            if (std::abs(dx) < beside && dy < 0.085) {
                 return true;
             }
         }

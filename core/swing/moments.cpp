@@ -156,7 +156,7 @@ class Finder {
             for (std::size_t i = 0; i < std::min(gx.at.size(), gy.at.size()); ++i) {
                 if (gx.at[i] && gy.at[i]) {
                     const double speed = std::hypot(gx.at[i]->b, gy.at[i]->b);
-                    if (speed > fastest) {
+                    if (speed > fastest && cameDown(gy, gx.time(i))) {
                         fastest = speed;
                         at = gx.time(i);
                     }
@@ -172,6 +172,25 @@ class Finder {
                 bottomFromHands_ = true;
             }
         }
+    }
+
+    /// The hands were clearly higher within the last half second: without that, a fast hand is a waggle, a
+    /// walk or a mark that jumped.
+    bool cameDown(const detail::Grid& height, double t) const {
+        double low = 1e9, high = -1e9;
+        for (std::size_t i = 0; i < height.at.size(); ++i) {
+            const double u = height.time(i);
+            if (!height.at[i]) {
+                continue;
+            }
+            if (std::abs(u - t) < 0.10) {
+                low = std::min(low, height.at[i]->a);
+            }
+            if (u > t - 0.55 && u < t - 0.05) {
+                high = std::max(high, height.at[i]->a);
+            }
+        }
+        return high > low + 0.20; // statures
     }
 
     void findImpact() {
@@ -199,7 +218,8 @@ class Finder {
         auto soft = [](double x) { return 0.5 * (1.0 + std::erf(x / std::numbers::sqrt2)); };
         std::string how = "ball";
         std::optional<Crossing> club;
-        if (c_.headPassesBall && faceOn()) { // along the target line the shaft points at the ball all the way down
+        if (c_.headPassesBall &&
+            faceOn()) { // along the target line the shaft points at the ball all the way down
             club = Crossing{c_.headPassesBall->time.value() * r_,
                             std::max(c_.headPassesBall->sigma.value() * r_, 0.0005)};
             if (club->t < a - 4 * club->sigma - 0.004 || club->t > b + 4 * club->sigma + 0.004) {
@@ -651,7 +671,7 @@ class Finder {
                         since = t;
                     }
                     if (t - *since >= 0.15) {
-                        put(MomentId::finish, *since, 0.06 + 0.05 * wider, "hands+pelvis");
+                        put(MomentId::finish, *since, 0.14 + 0.05 * wider, "hands+pelvis");
                         return;
                     }
                 } else {

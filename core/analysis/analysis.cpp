@@ -174,7 +174,8 @@ Outcome conclude(const Evidence& e, const marks::HandMarks& handMarks) {
         {out.track, out.shaft, out.ball, out.scene, out.context, out.timeScale, e.hits, passes, {}});
     out.moments = std::move(found.moments);
     if (const auto* address = marks::find(out.moments, marks::MomentId::address)) {
-        steadyAddress(automatic, address->time, e.timeScale.realPerShown, out.scene.scale.pixelsPerStature);
+        steadyAddress(automatic, address->time, e.timeScale.realPerShown, out.scene.scale.pixelsPerStature,
+                      e.ground);
         out.track = body::applyHandMarks(automatic, handMarks, timing);
     }
     out.warnings.insert(out.warnings.end(), found.missing.begin(), found.missing.end());

@@ -49,6 +49,8 @@ struct GroundWatch::State {
     double worst = 0.0; // px, full size
     double residual = 0.0;
     int residuals = 0;
+    double loosest =
+        0.0; // px, full size: how closely corners agreed where that was asked in a share of the way
 };
 
 GroundWatch::GroundWatch() : state_(std::make_unique<State>()) {}
@@ -123,13 +125,33 @@ void GroundWatch::add(const video::Frame& frame, std::span<const base::Box> movi
         }
         if (static_cast<int>(from.size()) >= kFewest) {
             cv::theRNG().state = 0x9E3779B9u; // the same clip gives the same answer
-            cv::Mat inlier;
-            const cv::Mat m = cv::estimateAffinePartial2D(from, to, inlier, cv::RANSAC, 0.8, 500, 0.995, 10);
-            const int inliers = m.empty() ? 0 : cv::countNonZero(inlier);
+            cv::Mat inlier, m;
+            int inliers = 0;
+            // A camera that turns moves the picture's edges farther than its middle (by the square of the
+            // tangent), which no similarity follows: where too few corners agree closely, agreement is asked
+            // in a share of the way.
+            std::vector<double> way;
+            for (std::size_t i = 0; i < from.size(); ++i) {
+                way.push_back(std::hypot(to[i].x - from[i].x, to[i].y - from[i].y));
+            }
+            std::nth_element(way.begin(), way.begin() + static_cast<std::ptrdiff_t>(way.size() / 2),
+                             way.end());
+            const double share = 0.06 * way[way.size() / 2];
+            double loose = 0.0;
+            for (const double more : {0.0, share}) {
+                const double close = 0.8 + more;
+                loose = more;
+                m = cv::estimateAffinePartial2D(from, to, inlier, cv::RANSAC, close, 500, 0.995, 10);
+                inliers = m.empty() ? 0 : cv::countNonZero(inlier);
+                if (inliers >= kFewest && inliers * 3 >= static_cast<int>(from.size())) {
+                    break;
+                }
+            }
             const double zoom = m.empty() ? 0.0 : std::hypot(m.at<double>(0, 0), m.at<double>(1, 0));
             if (inliers >= kFewest && inliers * 3 >= static_cast<int>(from.size()) && zoom > 0.8 &&
                 zoom < 1.25) {
                 s.guess = m;
+                s.loosest = std::max(s.loosest, loose / s.shrink);
                 cv::Mat back;
                 cv::invertAffineTransform(m, back);
                 // Pixel centres lie at half pixels in our coordinates, at whole ones in the library's.
@@ -213,7 +235,7 @@ GroundMotion GroundWatch::finish(int frames) const {
     }
     // A fit over many corners is far better than one corner; half a residual stays as what they share.
     const double each = s.residuals > 0 ? std::sqrt(s.residual / s.residuals) / s.shrink : 1.0;
-    return {std::move(steps), std::max(0.05, 0.5 * each)};
+    return {std::move(steps), std::max({0.05, 0.5 * each, s.loosest})};
 }
 
 } // namespace plumbmark::scene

@@ -31,15 +31,18 @@ double median(std::vector<double>& values) {
 
 } // namespace
 
-void steadyAddress(marks::Track& track, base::Seconds address, double realPerShown, double staturePixels) {
+void steadyAddress(marks::Track& track, base::Seconds address, double realPerShown, double staturePixels,
+                   const scene::GroundMotion& ground) {
     const double end = address.value() * realPerShown, start = end - kWindow;
     for (const Landmark landmark : kStill) {
         std::vector<double> xs, ys, sigmas;
-        for (const auto& frame : track) {
+        for (std::size_t i = 0; i < track.size(); ++i) {
+            const auto& frame = track[i];
             const double t = frame.time.value() * realPerShown;
             const auto& mark = frame[landmark];
             if (t >= start && t <= end + 0.5 * kFade && mark && mark->origin == base::Origin::network) {
-                xs.push_back(mark->at.x), ys.push_back(mark->at.y), sigmas.push_back(mark->sigma);
+                const base::Vec2 at = ground.toReference(static_cast<int>(i), mark->at);
+                xs.push_back(at.x), ys.push_back(at.y), sigmas.push_back(mark->sigma);
             }
         }
         if (xs.size() < 4) {
@@ -54,14 +57,15 @@ void steadyAddress(marks::Track& track, base::Seconds address, double realPerSho
             continue;
         }
         const double sigma = median(sigmas);
-        for (auto& frame : track) {
+        for (std::size_t i = 0; i < track.size(); ++i) {
+            auto& frame = track[i];
             const double t = frame.time.value() * realPerShown;
             auto& mark = frame[landmark];
             if (t < start || t > end + kFade || !mark || mark->origin == base::Origin::hand) {
                 continue;
             }
             const double k = t <= end ? 1.0 : 1.0 - (t - end) / kFade;
-            mark->at = middle * k + mark->at * (1.0 - k);
+            mark->at = ground.fromReference(static_cast<int>(i), middle) * k + mark->at * (1.0 - k);
             mark->sigma = sigma * k + mark->sigma * (1.0 - k);
         }
     }

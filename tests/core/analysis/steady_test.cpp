@@ -57,3 +57,19 @@ TEST(SteadyAddress, WhatDoesNotLieStillIsNotHeld) {
     analysis::steadyAddress(moving, base::Seconds{1.0}, 1.0, 400.0);
     EXPECT_EQ(moving[90][Landmark::lead_shoulder]->at, before[90][Landmark::lead_shoulder]->at);
 }
+
+// The camera follows the hands: what stands still on the ground moves in the picture.
+TEST(SteadyAddress, APannedPictureIsSteadyOnTheGround) {
+    auto panned = track();
+    std::vector<scene::GroundMotion::Step> steps(panned.size());
+    for (std::size_t i = 0; i < panned.size(); ++i) {
+        const double pan = 0.5 * static_cast<double>(i);
+        steps[i].tx = -pan;
+        panned[i][Landmark::lead_shoulder]->at.x += pan;
+    }
+    analysis::steadyAddress(panned, base::Seconds{1.0}, 1.0, 400.0, scene::GroundMotion(steps, 0.1));
+    for (std::size_t i = 60; i <= 120; ++i) {
+        EXPECT_NEAR(panned[i][Landmark::lead_shoulder]->at.x, 100.0 + 0.5 * static_cast<double>(i), 1e-9)
+            << i;
+    }
+}

@@ -526,6 +526,35 @@ base::Result<int> runRecord(const Arguments& args, const Services& services, Str
     return kDone;
 }
 
+base::Result<int> runNote(const Arguments& args, const Services& services, Streams streams) {
+    auto library = openLibrary(args, services, streams);
+    if (!library) {
+        return library.error();
+    }
+    session::LessonBook book(**library);
+    const auto lesson = findLesson(book, *args.operand(0));
+    if (!lesson) {
+        return lesson.error();
+    }
+    session::ReviewDesk desk(**library, nullptr);
+    const auto standing = desk.review(lesson->id);
+    if (!standing) {
+        return standing.error();
+    }
+    records::Review review = *standing ? **standing : records::Review{};
+    if (!args.has("--saw") && !args.has("--said") && !args.has("--next")) {
+        return base::inputError("arguments.missing", "Tell --saw, --said or --next.");
+    }
+    review.saw = args.value("--saw").value_or(review.saw);
+    review.said = args.value("--said").value_or(review.said);
+    review.next = args.value("--next").value_or(review.next);
+    if (const auto kept = desk.keep(lesson->id, std::move(review), std::nullopt); !kept) {
+        return kept.error();
+    }
+    streams.out << "Note kept.\n";
+    return kDone;
+}
+
 base::Result<int> runRender(const Arguments& args, const Services& services, Streams streams) {
     const fs::path target = *args.operand(1);
     if (services.painter == nullptr) {
@@ -561,8 +590,8 @@ base::Result<int> runRender(const Arguments& args, const Services& services, Str
     if (!standing) {
         return standing.error();
     }
-    if (!*standing || args.has("--tour") || args.has("--shot") || args.has("--view") ||
-        args.has("--beside")) {
+    if (!*standing || !records::spoken(**standing) || args.has("--tour") || args.has("--shot") ||
+        args.has("--view") || args.has("--beside")) {
         const auto clip = chosenClip(args, desk, lesson->id);
         if (!clip) {
             return clip.error();
@@ -643,6 +672,16 @@ std::vector<Command> reviewCommands() {
           {{"--voice", "FILE", "the voice: any sound file, up to ten minutes"}, kLibrary},
           {"plumbmark review record latest timeline.json --voice voice.wav"}},
          runRecord},
+        {{"review note",
+          "Keeps three lines with a lesson: what you saw, what you said, what comes next.",
+          {"LESSON"},
+          {{"--saw", "TEXT", "what you saw"},
+           {"--said", "TEXT", "what you told the student"},
+           {"--next", "TEXT", "what comes next"},
+           kLibrary},
+          {"plumbmark review note latest --saw \"narrow stance\" --said \"one shoe wider\" --next \"in two "
+           "weeks\""}},
+         runNote},
         {{"review render",
           "Makes a film that plays anywhere: the spoken review, or a tour of a swing.",
           {"LESSON", "OUT"},

@@ -144,6 +144,16 @@ bool finite(base::Vec2 p) {
     return std::isfinite(p.x) && std::isfinite(p.y) && std::abs(p.x) < 1e5 && std::abs(p.y) < 1e5;
 }
 
+base::Result<void> checkNote(const Review& value) {
+    for (const std::string* text : {&value.saw, &value.said, &value.next}) {
+        if (text->size() > 10'000 || !isUtf8(*text)) {
+            return badValue("A line of the note is too long or cannot be read; keep it under 10,000 "
+                            "characters.");
+        }
+    }
+    return {};
+}
+
 } // namespace
 
 std::string_view actName(Act act) {
@@ -266,6 +276,13 @@ std::optional<Voice> voiceOf(const Object& body) {
 }
 
 base::Result<void> check(const Review& value) {
+    const bool noteOnly = value.acts.empty() && value.lengthMs == 0 && !value.voice && value.captions.empty();
+    if (noteOnly && value.saw.empty() && value.said.empty() && value.next.empty()) {
+        return badValue("The note is empty; tell what you saw, what you said or what comes next.");
+    }
+    if (auto good = checkNote(value); !good || noteOnly) {
+        return good;
+    }
     if (value.lengthMs <= 0 || value.lengthMs > kMostReviewMs) {
         return badValue("A review lasts more than nothing and up to 30 minutes; check length_ms.");
     }
@@ -308,12 +325,6 @@ base::Result<void> check(const Review& value) {
         before = caption.toMs;
         if (caption.text.size() > 1000 || !isUtf8(caption.text)) {
             return badValue("A caption is too long or cannot be read; keep it under 1,000 characters.");
-        }
-    }
-    for (const std::string* text : {&value.saw, &value.said, &value.next}) {
-        if (text->size() > 10'000 || !isUtf8(*text)) {
-            return badValue("A line of the note is too long or cannot be read; keep it under 10,000 "
-                            "characters.");
         }
     }
     return {};

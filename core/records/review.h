@@ -51,6 +51,7 @@ struct ReviewCaption {
     std::string text;
 };
 
+/// Without acts, voice, captions and length it is only the coach's three lines.
 struct Review {
     std::int64_t lengthMs = 0;
     std::optional<base::Id> voice;       ///< the fact that holds the voice; nothing: a silent review
@@ -64,6 +65,10 @@ struct Voice {
     std::int64_t lengthMs = 0;
     std::vector<std::uint8_t> bytes;
 };
+
+[[nodiscard]] inline bool spoken(const Review& value) {
+    return !value.acts.empty();
+}
 
 [[nodiscard]] Object bodyOf(const Review& value);
 [[nodiscard]] Object bodyOf(const Voice& value); ///< bytes as base64

@@ -316,7 +316,7 @@ base::Result<base::Id> ReviewDesk::keep(const base::Id& lesson, records::Review 
     for (const records::Fact& fact : records::heads(*before)) {
         replaces.push_back(fact.id);
         const auto old = records::reviewOf(fact.body);
-        if (old && !voice) {
+        if (old && !voice && records::spoken(review)) {
             review.voice = old->voice; // the newest comes last
         }
     }

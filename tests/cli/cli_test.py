@@ -89,7 +89,7 @@ class Arguments(Case):
         general = self.done("--help")
         for command in ("measure", "compare", "demo", "lesson list", "lesson show", "lesson export", "lesson import",
                         "lesson verify", "play", "consent", "backup", "restore", "check", "sync", "send", "receive",
-                        "review inbox", "review record", "review render", "review request", "review sheet",
+                        "review inbox", "review note", "review record", "review render", "review request", "review sheet",
                         "review tables"):
             self.assertIn(command, general)
             text = self.done(*command.split(), "--help")

@@ -89,6 +89,17 @@ class Reviews(Case):
         self.refused("review", "sheet", "latest", self.out / "a.pdf", "--format", "a3", *self.library, says="a4")
         self.refused("review", "sheet", "latest", self.out / "a.doc", *self.library, says=".pdf or .png")
 
+    def test_three_lines_go_into_the_page(self):
+        self.lesson()
+        self.refused("review", "note", "latest", *self.library, says="--saw")
+        self.done("review", "note", "latest", "--saw", "narrow <stance>", *self.library)
+        self.done("review", "note", "latest", "--next", "in two weeks", *self.library)
+        file = self.out / "lesson.plumbmark"
+        self.done("lesson", "export", "latest", file, *self.library)
+        page = zipfile.ZipFile(file).read("lesson.html").decode()
+        self.assertIn("narrow &lt;stance&gt;", page)
+        self.assertIn("in two weeks", page)
+
     def test_the_request_card(self):
         card = self.out / "card.html"
         self.done("review", "request", card, "--player", "<b>Kim</b>", "--question", "Driver & 'iron'?")

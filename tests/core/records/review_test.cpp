@@ -106,6 +106,17 @@ TEST(ReviewRecord, RefusesWhatCannotBePlayed) {
     EXPECT_TRUE(refused([](Review& r) { r.saw = std::string(20'000, 'x'); }));
 }
 
+TEST(ReviewRecord, ThreeLinesAreANoteOfTheirOwn) {
+    Review note;
+    EXPECT_FALSE(check(note)) << "an empty note says nothing";
+    note.said = "one shoe wider";
+    EXPECT_TRUE(check(note));
+    EXPECT_FALSE(spoken(note));
+    EXPECT_EQ(reviewOf(bodyOf(note))->said, "one shoe wider");
+    note.lengthMs = 500;
+    EXPECT_FALSE(check(note)) << "what has a length needs acts";
+}
+
 // Base64 against the vectors of RFC 4648, section 10.
 TEST(ReviewRecord, TheVoiceTravelsAsBase64) {
     const std::pair<std::string, std::string> vectors[] = {{"f", "Zg=="},         {"fo", "Zm8="},

@@ -138,6 +138,15 @@ TEST_F(Reviews, ANewReviewReplacesTheOldAndKeepsItsVoice) {
     EXPECT_EQ((*desk.review(*lesson_))->lengthMs, 900) << "what was refused changed nothing";
 }
 
+TEST_F(Reviews, ANoteNeedsNoVoice) {
+    ReviewDesk desk(*library_, nullptr);
+    records::Review note;
+    note.saw = "narrow";
+    ASSERT_TRUE(desk.keep(*lesson_, note, std::nullopt));
+    EXPECT_EQ((*desk.story(*lesson_, {}, {}))->saw, "narrow");
+    EXPECT_FALSE((*desk.review(*lesson_))->voice);
+}
+
 TEST_F(Reviews, TheStoryIsToldFromRecordsAlone) {
     ReviewDesk desk(*library_, nullptr);
     ASSERT_TRUE(desk.keep(*lesson_, made(), std::nullopt));

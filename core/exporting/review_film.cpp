@@ -22,6 +22,10 @@ constexpr Ink kWhite{0xff, 0xff, 0xff};
 constexpr Ink kStroke{0xff, 0xd8, 0x00};
 constexpr double kDotsPerMm = 10.0; ///< a frame is a page of one tenth of a millimetre a pixel
 
+/// Side by side the players fill their halves down to the feet: the numbers get a band of their own below,
+/// share of the height.
+constexpr double kBand = 0.22;
+
 constexpr double kCardSeconds = 2.5;
 constexpr double kStandSeconds = 1.6;
 constexpr double kEndSeconds = 1.0;
@@ -160,7 +164,10 @@ class Stage {
             }
         }
         if (pane.moment && source.outcome != nullptr) {
-            numbers(page, box, *source.outcome, *pane.moment);
+            const double column = page.width / static_cast<double>(count);
+            numbers(page,
+                    count > 1 ? PageBox{column * static_cast<double>(index), 0, column, page.height} : box,
+                    *source.outcome, *pane.moment);
         }
         return {};
     }
@@ -372,7 +379,8 @@ FilmPlacement placementOf(const FilmPane& pane, std::size_t index, std::size_t p
                           int sourceHeight, int width, int height) {
     const double paneWidth =
         static_cast<double>(width) / static_cast<double>(std::max<std::size_t>(1, panes));
-    const base::Box room{paneWidth * static_cast<double>(index), 0, paneWidth, static_cast<double>(height)};
+    const double paneHeight = panes > 1 ? std::round(height * (1.0 - kBand)) : height;
+    const base::Box room{paneWidth * static_cast<double>(index), 0, paneWidth, paneHeight};
     FilmPlacement place;
     place.visible = {0, 0, static_cast<double>(sourceWidth), static_cast<double>(sourceHeight)};
     if (pane.zoom) {

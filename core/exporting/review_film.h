@@ -72,7 +72,8 @@ struct FilmOptions {
 /// One swing: its own shape with the longer side 1280 to 1920. Two: 1920 x 1080.
 [[nodiscard]] std::pair<int, int> filmSize(std::span<const FilmSource> sources, bool sideBySide);
 
-/// Where a picture's points land in a rendered frame: x * scale + offset (px).
+/// Where a picture lies in a frame: fitted to the whole frame, or side by side to the upper four fifths of
+/// its half (the numbers stand below). A zoom is grown to that shape and kept inside the picture.
 struct FilmPlacement {
     base::Box visible; ///< part of the source's picture that is shown, whole pixels
     base::Box box;     ///< where it lies in the frame, px

@@ -324,6 +324,22 @@ TEST_F(ReviewFilm, ATourStandsAtTheMomentsWithTheirNumbers) {
     }
 }
 
+TEST_F(ReviewFilm, SideBySideNothingLiesOnThePlayers) {
+    FilmPane pane;
+    pane.zoom = base::Box{300, 100, 200, 600};
+    for (std::size_t i = 0; i < 2; ++i) {
+        const FilmPlacement place = placementOf(pane, i, 2, 1280, 720, 1920, 1080);
+        EXPECT_GE(place.box.x, 960.0 * static_cast<double>(i) - 1e-9);
+        EXPECT_LE(place.box.x + place.box.width, 960.0 * static_cast<double>(i + 1) + 1e-9);
+        EXPECT_LE(place.box.y + place.box.height, 842.0 + 1e-9) << "the band below is for the numbers";
+        EXPECT_NEAR(place.visible.width / place.visible.height, 960.0 / 842.0, 0.01) << "the half is filled";
+        EXPECT_LE(place.visible.x, 300.0);
+        EXPECT_GE(place.visible.x + place.visible.width, 500.0);
+        EXPECT_GE(place.visible.y, 0.0);
+        EXPECT_LE(place.visible.y + place.visible.height, 720.0);
+    }
+}
+
 TEST_F(ReviewFilm, StoppedOrWithoutSpaceItLeavesNothing) {
     const auto source = awkward::make("plain", dir_);
     const auto clip = opened(source->path);

@@ -95,7 +95,7 @@ class Reviews(Case):
         self.done("review", "note", "latest", "--saw", "narrow <stance>", *self.library)
         self.done("review", "note", "latest", "--next", "in two weeks", *self.library)
         file = self.out / "lesson.plumbmark"
-        self.done("lesson", "export", "latest", file, *self.library)
+        self.done("lesson", "export", "latest", file, "--own-device", *self.library)
         page = zipfile.ZipFile(file).read("lesson.html").decode()
         self.assertIn("narrow &lt;stance&gt;", page)
         self.assertIn("in two weeks", page)

@@ -153,7 +153,8 @@ base::Result<lessonfile::Summary> LessonExchange::exportLesson(const base::Id& l
     contents.sheet = options.sheet;
     if (options.withPage) {
         ReviewDesk desk(*library_, nullptr);
-        const auto story = desk.story(lesson, {.mostStills = 4}, {nullptr, progress.cancel});
+        const auto story = desk.story(lesson, {.mostStills = 4, .withHealth = options.withHealth},
+                                      {nullptr, progress.cancel});
         if (!story) {
             return story.error();
         }

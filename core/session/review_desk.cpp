@@ -15,6 +15,7 @@
 #include "exporting/key_position_sheet.h"
 #include "exporting/review_film.h"
 #include "exporting/words.h"
+#include "records/consent.h"
 #include "records/merge.h"
 #include "session/clip_intake.h"
 #include "session/lesson_book.h"
@@ -213,7 +214,8 @@ ReviewDesk::story(const base::Id& lessonId, const StoryOptions& options, const b
     if (!plans) {
         return plans.error();
     }
-    if (const auto standing = records::heads(*plans); !standing.empty()) {
+    if (const auto standing = records::heads(*plans);
+        !standing.empty() && (options.withHealth || !records::tellsHealth(standing.back()))) {
         story.plan = records::planOf(standing.back().body);
     }
     const auto spoken = review(lessonId);

@@ -50,6 +50,7 @@ class ReviewDesk {
         bool measureAgain = false; ///< marks over the pictures, at the price of measuring every clip anew
         int mostSwings = 4;        ///< more clips are only counted
         std::size_t mostStills = 8;
+        bool withHealth = true; ///< false: what tells about health (see records::tellsHealth) stays out
     };
     /// Everything the lesson tells at home. Without measureAgain from records and single frames of the films
     /// alone (moments): numbers and lights as they stand, marks only where a hand put them. Nothing when

@@ -99,7 +99,8 @@ TEST_F(Reviews, AReviewTravelsBetweenTwoLibraries) {
     ASSERT_TRUE((*here)->voice);
 
     const fs::path file = dir_ / "lesson.plumbmark";
-    ASSERT_TRUE(LessonExchange(*library_).exportLesson(*lesson_, file, {.audience = Audience::ownDevice}, {}));
+    ASSERT_TRUE(
+        LessonExchange(*library_).exportLesson(*lesson_, file, {.audience = Audience::ownDevice}, {}));
     const auto other = open("other");
     ASSERT_TRUE(LessonExchange(*other).import(file, {}));
     const auto there = ReviewDesk(*other, nullptr).review(*lesson_);
@@ -163,6 +164,13 @@ TEST_F(Reviews, TheStoryIsToldFromRecordsAlone) {
     EXPECT_EQ((*story)->saw, "narrow");
     EXPECT_EQ((*story)->next, "in two weeks");
     ASSERT_EQ((*story)->plan.items.size(), 1U);
+    // A plan that tells about health goes into no page that others get.
+    records::Object body = bodyOf(plan);
+    body.emplace("health", true);
+    const auto before = library_->factsOf(*lesson_, records::kind::plan);
+    ASSERT_TRUE(library_->add({library_->make(records::kind::plan, path, body, {before->front().id})}));
+    EXPECT_TRUE((*desk.story(*lesson_, {.withHealth = false}, {}))->plan.items.empty());
+    EXPECT_EQ((*desk.story(*lesson_, {}, {}))->plan.items.size(), 1U);
     ASSERT_EQ((*story)->swings.size(), 1U);
     EXPECT_FALSE((*story)->swings[0].stills.empty());
     EXPECT_FALSE((*story)->swings[0].outcome->checkpoints.empty());

@@ -152,7 +152,10 @@ base::Result<std::unique_ptr<Library>> Library::open(const LibraryOptions& optio
     bool readOnly = false;
     std::string notice;
     {
-        auto look = Database::open(file, Database::Mode::readOnly);
+        // A journal beside it means that a program was ended while it changed the file's form (a new library
+        // turns to its log at the first opening): undone before anybody can read.
+        const bool cutOff = fs::exists(file.string() + "-journal", error);
+        auto look = Database::open(file, cutOff ? Database::Mode::recover : Database::Mode::readOnly);
         if (!look) {
             return look.error();
         }

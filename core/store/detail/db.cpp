@@ -173,6 +173,7 @@ base::Result<Database> Database::open(const std::filesystem::path& file, Mode mo
     int flags = SQLITE_OPEN_FULLMUTEX | SQLITE_OPEN_EXRESCODE | SQLITE_OPEN_NOFOLLOW;
     switch (mode) {
     case Mode::readWrite:
+    case Mode::recover:
         flags |= SQLITE_OPEN_READWRITE;
         break;
     case Mode::create:
@@ -232,7 +233,7 @@ base::Result<void> Database::setSwitches(Mode mode) {
         Pragma{"synchronous", "FULL", "2", true},       Pragma{"fullfsync", "ON", "1", true},
         Pragma{"checkpoint_fullfsync", "ON", "1", true}};
     for (const Pragma& pragma : pragmas) {
-        if (pragma.writing && mode == Mode::readOnly) {
+        if (pragma.writing && (mode == Mode::readOnly || mode == Mode::recover)) {
             continue;
         }
         const std::string name(pragma.name);

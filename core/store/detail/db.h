@@ -100,7 +100,8 @@ template <class Row> base::Result<void> forEachRow(Statement& statement, Row&& r
 
 class Database {
   public:
-    enum class Mode { readWrite, create, readOnly };
+    /// `recover` looks like readOnly but may undo what an interrupted writer left in a rollback journal.
+    enum class Mode { readWrite, create, readOnly, recover };
     /// The only place in the program that opens a database. Sets every switch whose default is the wrong way
     /// and reads each back. `create` fails when the file is there.
     static base::Result<Database> open(const std::filesystem::path& file, Mode mode);

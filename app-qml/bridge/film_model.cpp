@@ -407,9 +407,6 @@ void FilmModel::showNews(session::PracticeSession::News news, const session::Pra
         }
         verdict_ = text(session::verdictName(swing.verdict));
         why_ = QString::fromStdString(swing.why);
-        emit sayAloud(swing.verdict == session::PracticeVerdict::holds         ? tr("It holds.")
-                      : swing.verdict == session::PracticeVerdict::doesNotHold ? tr("It does not hold.")
-                                                                               : why_);
     }
     for (const auto& rehearsal : news.rehearsals) {
         verdict_ = text(session::verdictName(rehearsal.verdict));

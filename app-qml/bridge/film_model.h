@@ -97,7 +97,6 @@ class FilmModel : public QObject {
     void takesChanged();
     void practiceChanged();
     void takeStored(const QString& clip);
-    void sayAloud(const QString& sentence);
 
   private:
     struct Intake {

@@ -13,7 +13,8 @@ namespace {
 using body::Point;
 
 constexpr double kKeepSeconds = 20.0;
-constexpr double kStillShare = 0.035; ///< statures between two looks, per 0.1 s
+constexpr double kStillShare = 0.020; ///< statures between two looks, per 0.1 s: above the network's jitter
+constexpr double kPlaceShare = 0.060; ///< statures from where the hold began
 
 base::Vec2 handsOf(const body::Observation& o) {
     return base::midpoint(o[Point::left_wrist].direct, o[Point::right_wrist].direct);
@@ -55,6 +56,9 @@ std::optional<Hold> HoldWatch::push(const body::Observation& seen, int width, in
         const double dt = (seen.time - last.time).value();
         const double move = base::length(handsOf(seen) - handsOf(last)) / sizeOf(seen);
         still = dt > 0 && dt < 0.6 && move < kStillShare * std::max(1.0, dt / 0.1);
+        if (since_ && base::length(handsOf(seen) - handsOf(looks_[*since_])) > kPlaceShare * sizeOf(seen)) {
+            still = false;
+        }
     }
     if (since_ && !(up && still)) {
         const auto first = *since_;

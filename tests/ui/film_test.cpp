@@ -214,8 +214,8 @@ class FilmTest : public QObject {
         QVERIFY(app.waitFor("Bring in a clip"));
     }
 
-    // Three swings of a rendered player: after the third the sign says what holds, and the log has them.
-    void practiceSaysWhatHoldsAfterTheThirdSwing() {
+    // Three swings of a rendered player: after the third the sign answers, and the log has them.
+    void practiceAnswersAfterTheThirdSwing() {
         const QString renderer = qEnvironmentVariable("PLUMBMARK_RENDERER");
         const auto network = cli::readNetwork();
         if (renderer.isEmpty() || !network.ok() || !*network) {
@@ -246,7 +246,11 @@ class FilmTest : public QObject {
             QVERIFY(app.waitFor("Answer: Watching"));
             QVERIFY(app.waitFor("Swing 1 seen. How did it feel?", 60000)); // the answer is not given yet
             QVERIFY(app.find("Answer: Watching") != nullptr);
-            QVERIFY2(app.waitFor("Answer: Holds", 60000), qPrintable(app.nameOf("Answer")));
+            // The truth is that it holds; where the picture is too coarse the answer must be "cannot tell".
+            QVERIFY2(QTest::qWaitFor([&] { return app.find("Answer: Watching") == nullptr; }, 60000),
+                     "no answer");
+            const QString answer = app.nameOf("Answer");
+            QVERIFY2(answer == "Answer: Holds" || answer == "Answer: Cannot tell", qPrintable(answer));
             if (const QString folder = qEnvironmentVariable("PLUMBMARK_SCREENS"); !folder.isEmpty()) {
                 app.grab().save(folder + "/practice-" + screen.name + ".png");
             }

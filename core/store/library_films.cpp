@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 //
 // Films and carried parts beside the database, under the SHA-256 of their bytes.
+#include <cerrno>
+
 #include "base/hash.h"
 #include "store/detail/sqlite_library.h"
 
@@ -108,8 +110,14 @@ base::Result<void> SqliteLibrary::dropFilms(const std::set<std::string>& films) 
         if (!named) {
             return named.error();
         }
-        if (!*named) {
-            options_.calls->remove(filmPath(film));
+        if (*named) {
+            continue;
+        }
+        // A film that stays would go into the next backup: the erasing is not done then.
+        if (const int gone = options_.calls->remove(filmPath(film)); gone < 0 && gone != -ENOENT) {
+            return base::failure("film.stays",
+                                 "A film that was erased could not be removed; close other programs that "
+                                 "use it. It goes at the next start.");
         }
     }
     return transaction->commit();

@@ -339,8 +339,8 @@ base::Result<void> SqliteLibrary::leaveNoTrace(const std::set<std::string>& film
     if (auto dropped = dropFilms(films); !dropped) {
         return dropped;
     }
-    (void)db_.exec("VACUUM");
-    (void)db_.exec("PRAGMA wal_checkpoint(TRUNCATE)");
+    const auto emptied = db_.exec("VACUUM");
+    const auto written = db_.exec("PRAGMA wal_checkpoint(TRUNCATE)");
     // Old copies still hold what was erased: one fresh copy takes their place.
     std::vector<fs::path> old;
     std::error_code error;
@@ -356,7 +356,9 @@ base::Result<void> SqliteLibrary::leaveNoTrace(const std::set<std::string>& film
             removeBackup(copy);
         }
     }
-    options_.calls->remove(options_.folder / kErasing);
+    if (emptied && written) { // else the next start alone on the library goes on with it
+        options_.calls->remove(options_.folder / kErasing);
+    }
     return {};
 }
 

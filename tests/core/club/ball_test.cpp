@@ -4,6 +4,9 @@
 
 #include <gtest/gtest.h>
 
+#include <opencv2/features2d.hpp>
+#include <opencv2/imgcodecs.hpp>
+
 #include "synthetic_swing.h"
 
 namespace plumbmark::club {
@@ -58,6 +61,58 @@ TEST(Ball, IsFoundAndGoesAtTheHitAndTheShaftIsReadThere) {
         EXPECT_NEAR(hit->shaft.angleDegrees, 0.0, fps > 200 ? 2.0 : 3.0);
         EXPECT_LT(std::abs(hit->shaft.angleDegrees), 3 * hit->shaft.sigmaDegrees);
     }
+}
+
+// Source of the range: a ball is at least 42.67 mm across (R&A and USGA Equipment Rules). Against a child of
+// 1.25 m whose stance is a fifth farther from the lens it shows a radius of
+// 0.02134 / 1.25 * 1.2 = 0.0205 statures.
+TEST(Ball, AChildsBallLooksLargerAndIsFoundWithItsSize) {
+    Swing swing = quick(60.0);
+    swing.ballShare = 0.0205;
+    const Found f = look(swing);
+    ASSERT_TRUE(f.ball);
+    EXPECT_LT(base::length(f.ball->centre - swing.ballAt()), 2.0);
+    EXPECT_NEAR(f.ball->radius, swing.ballRadius(), 0.25 * swing.ballRadius());
+}
+
+// Source: OpenCV's own blob detector, another method (thresholds and contours), on the test
+// picture detect_blob.png of Debian's opencv-doc.
+TEST(Ball, SmallBrightDiscsAreSeenWhereAnotherDetectorSeesThem) {
+    const cv::Mat picture =
+        cv::imread("/usr/share/doc/opencv-doc/examples/data/detect_blob.png", cv::IMREAD_GRAYSCALE);
+    if (picture.empty()) {
+        GTEST_SKIP() << "the picture is not there: apt-get install opencv-doc";
+    }
+    const double radius = 15.0;
+    cv::SimpleBlobDetector::Params params;
+    params.blobColor = 255;
+    params.filterByArea = true;
+    params.minArea = static_cast<float>(3.1416 * radius * radius * 0.7);
+    params.maxArea = static_cast<float>(3.1416 * radius * radius * 3.0);
+    params.filterByCircularity = true;
+    params.minCircularity = 0.85F;
+    std::vector<cv::KeyPoint> theirs;
+    cv::SimpleBlobDetector::create(params)->detect(picture, theirs);
+    video::RgbImage image{picture.cols, picture.rows, {}};
+    for (int y = 0; y < picture.rows; ++y) {
+        for (int x = 0; x < picture.cols; ++x) {
+            image.pixels.insert(image.pixels.end(), 3, picture.at<std::uint8_t>(y, x));
+        }
+    }
+    const double stature = radius / 0.0124;
+    BallWatch watch(30);
+    const base::Vec2 middle{picture.cols / 2.0, 60.0};
+    watch.push(video::Frame::fromRgb(image, 0, base::Seconds{0.0}), Feet{middle, middle, stature});
+    const auto ours = watch.finish();
+    int compared = 0;
+    for (const auto& k : theirs) {
+        ++compared;
+        EXPECT_TRUE(std::any_of(ours.spots.begin(), ours.spots.end(), [&](const BallSpot& s) {
+            return base::length(s.centre - base::Vec2{k.pt.x + 0.5, k.pt.y + 0.5}) < 1.5 &&
+                   std::abs(s.radius - k.size / 2) < 0.25 * s.radius;
+        })) << k.pt;
+    }
+    EXPECT_GE(compared, 2);
 }
 
 TEST(Ball, NoBallIsInvented) {

@@ -31,6 +31,7 @@ struct Swing {
     bool club = true;
     bool ball = true;
     bool ballStays = false;   ///< practice swing beside a ball
+    double ballShare = 0.0125; ///< the ball's radius, statures
     double clubLength = 0.56; ///< grip to head, statures
     unsigned seed = 1;
 
@@ -53,7 +54,7 @@ struct Swing {
     [[nodiscard]] base::Vec2 butt(double t) const {
         return hands(t) - directionOf(shaft(t)) * (0.06 * stature);
     }
-    [[nodiscard]] double ballRadius() const { return 0.0125 * stature; }
+    [[nodiscard]] double ballRadius() const { return ballShare * stature; }
     [[nodiscard]] base::Vec2 ballAt() const {
         return head(impact()) + base::Vec2{side * (ballRadius() + 0.008 * stature), 0.0};
     }

@@ -67,7 +67,7 @@ TEST(Ball, IsFoundAndGoesAtTheHitAndTheShaftIsReadThere) {
 // 1.25 m whose stance is a fifth farther from the lens it shows a radius of
 // 0.02134 / 1.25 * 1.2 = 0.0205 statures.
 TEST(Ball, AChildsBallLooksLargerAndIsFoundWithItsSize) {
-    Swing swing = quick(60.0);
+    Swing swing = quick(40.0);
     swing.ballShare = 0.0205;
     const Found f = look(swing);
     ASSERT_TRUE(f.ball);

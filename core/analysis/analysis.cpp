@@ -187,9 +187,10 @@ Outcome conclude(const Evidence& e, const marks::HandMarks& handMarks) {
         {out.track, out.moments, out.shaft, out.ball, out.scene, out.context, out.timeScale, out.hit},
         out.measurements);
     out.warnings.insert(out.warnings.end(), gates.begin(), gates.end());
-    out.checkpoints = coaching::judge(coaching::Playbook::standard(), out.measurements, out.context, {});
+    out.checkpoints =
+        coaching::judge(coaching::Playbook::standard(), out.measurements, out.context, e.request.card);
     const std::array<coaching::SwingNumbers, 1> swings{coaching::SwingNumbers{out.measurements}};
-    out.cautions = coaching::cautions(swings, {});
+    out.cautions = coaching::cautions(swings, e.request.card);
     return out;
 }
 

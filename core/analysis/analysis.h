@@ -12,6 +12,7 @@
 #include "base/result.h"
 #include "club/club.h"
 #include "club/shaft.h"
+#include "coaching/body_card.h"
 #include "coaching/checkpoint.h"
 #include "marks/landmark.h"
 #include "marks/moment.h"
@@ -45,6 +46,7 @@ struct Request {
     std::optional<std::pair<base::Vec2, base::Vec2>> plumbEdge; ///< marked by hand
     std::optional<double> captureFps;                           ///< told by the coach
     marks::HandMarks handMarks;
+    coaching::BodyCard card; ///< what the student's body card changes of judging and cautions
 };
 
 /// The pose network's bytes as fetched; nothing = go on with hand marks and tracking only.

@@ -30,6 +30,8 @@ base::Result<int> runMeasure(const Arguments& args, const Services& services, St
 base::Result<int> runCompare(const Arguments& args, const Services& services, Streams streams);
 base::Result<int> runPractise(const Arguments& args, const Services& services, Streams streams);
 [[nodiscard]] std::vector<Option> practiseOptions();
+base::Result<int> runExplain(const Arguments& args, const Services& services, Streams streams);
+base::Result<int> runPlan(const Arguments& args, const Services& services, Streams streams);
 base::Result<int> runDemo(const Arguments& args, const Services& services, Streams streams);
 base::Result<int> runPlay(const Arguments& args, const Services& services, Streams streams);
 base::Result<int> runLessonAdd(const Arguments& args, const Services& services, Streams streams);

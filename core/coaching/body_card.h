@@ -18,6 +18,10 @@ struct BodyCard {
     std::vector<std::string> painBefore;    ///< earlier trouble, regions
     std::optional<double> statureMetres;    ///< turns statures into centimetres in the advice
     std::optional<int> ballsThisWeek;       ///< full swings logged in the last seven days
+    std::optional<int> roundsThisWeek;
+    std::optional<int> mostBalls; ///< a day, as a clinician limited it
+    int worstPain = 0;            ///< 0-10 numeric scale, now
+    bool askFirst = false; ///< replacement, surgery, pregnancy, bone or heart condition without a clearance
     [[nodiscard]] bool child() const { return ageYears && *ageYears < 18; }
 };
 

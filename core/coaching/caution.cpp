@@ -241,10 +241,16 @@ std::vector<Caution> cautions(std::span<const SwingNumbers> swings, const BodyCa
                 "Softer ground or a tee, lighter grip, fewer balls, rest between sets.");
         }
     }
-    if (card.ballsThisWeek && *card.ballsThisWeek > 200) {
+    // Both numbers are shown; either one beyond the marker is enough. Marker: Gosheger et al. 2003, Am J
+    // Sports Med 31:438, as a clinic's summary tells it (weak): more than 200 balls or 4 rounds a week, more
+    // injuries.
+    if (card.ballsThisWeek.value_or(0) > 200 || card.roundsThisWeek.value_or(0) > 4) {
+        const auto told = [](const std::optional<int>& n, const char* what) {
+            return n ? std::to_string(*n) + " " + what : std::string("no ") + what;
+        };
         add("volume", "weak",
-            std::to_string(*card.ballsThisWeek) +
-                " full swings are logged in seven days; more than 200 balls or 4 "
+            told(card.ballsThisWeek, "full swings") + " and " + told(card.roundsThisWeek, "rounds") +
+                " are logged in seven days; more than 200 balls or 4 "
                 "rounds a week is the only published marker.",
             "Fewer full swings and more short game or slow rehearsals this week.");
     }

@@ -16,6 +16,11 @@ namespace plumbmark::coaching {
 enum class State { good, watch, work, unknown };
 [[nodiscard]] std::string_view stateName(State state); ///< "good", "watch", "work", "unknown"
 
+/// Shares of "watch" and "work on it" on one side of the good range.
+struct SideShares {
+    double watch = 0.0, work = 0.0;
+};
+
 struct CheckpointResult {
     std::string id;
     std::string label; ///< words of the trade, for screens
@@ -23,6 +28,8 @@ struct CheckpointResult {
     std::string measurement; ///< id of the measurement that decides
     State state = State::unknown;
     double good = 0.0, watch = 0.0, work = 0.0; ///< shares, sum 1 unless nothing was measured
+    SideShares low, high; ///< the same shares by side: causes ask on which one the value lies
+    bool judged = false;  ///< false: nothing measured, or no range for this player
     std::optional<base::Measured> value;
     std::optional<double> goodLow, goodHigh; ///< the range used, in the measurement's unit
     std::string rangeSource;                 ///< "common practice", ... from the playbook

@@ -120,6 +120,8 @@ Shares sharesOf(const Range& r, double value, double sigma) {
     const double overGood = r.goodHigh ? 1.0 - below(*r.goodHigh, value, sigma) : 0.0;
     const double overWork = r.workAbove ? 1.0 - below(*r.workAbove, value, sigma) : 0.0;
     Shares s;
+    s.low = {underGood - underWork, underWork};
+    s.high = {overGood - overWork, overWork};
     s.work = underWork + overWork;
     s.watch = (underGood - underWork) + (overGood - overWork);
     s.good = std::max(0.0, 1.0 - underGood - overGood);
@@ -206,10 +208,15 @@ std::vector<CheckpointResult> judge(const Playbook& playbook,
         if (row.atMostWatch) {
             s.watch += s.work;
             s.work = 0.0;
+            s.low = {s.low.watch + s.low.work, 0.0};
+            s.high = {s.high.watch + s.high.work, 0.0};
         }
         result.good = s.good;
         result.watch = s.watch;
         result.work = s.work;
+        result.low = s.low;
+        result.high = s.high;
+        result.judged = true;
         if (s.good > kDoubt && s.work > kDoubt) {
             result.state = State::unknown;
         } else if (s.good >= s.watch && s.good >= s.work) {

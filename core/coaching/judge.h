@@ -15,6 +15,7 @@ namespace plumbmark::coaching {
 /// Shares of the three states for a normally distributed value; they sum to 1.
 struct Shares {
     double good = 0.0, watch = 0.0, work = 0.0;
+    SideShares low, high; ///< watch and work by the side on which the value lies
 };
 /// good = inside the good range, work = beyond a work edge, watch = the rest (both sides). An absent edge is
 /// open. Integrals of the normal distribution by erfc; sigma > 0.

@@ -43,6 +43,7 @@ constexpr std::array kMeasurements{
     MeasurementWords{"chest_turn", "Chest turn", "open", "turned away"},
     MeasurementWords{"separation", "Chest minus pelvis", "", ""},
     MeasurementWords{"shaft_lean", "Shaft lean", "forward", "back"},
+    MeasurementWords{"shaft_past_level", "Shaft at the top", "past level", "short of level"},
     MeasurementWords{"hands_ahead", "Hands ahead of ball", "", ""},
     MeasurementWords{"wrist_set", "Wrist set", "", ""},
     MeasurementWords{"wrist_set_kept", "Wrist set kept", "", ""},

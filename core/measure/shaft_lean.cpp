@@ -121,6 +121,12 @@ std::optional<double> handsAhead(Probe& p, MomentId m) {
     return (butt->x - ball->x) / *stature;
 }
 
+/// How far the club has gone past level at the top, as it shows: + when the head is lower than the hands.
+std::optional<double> pastLevel(Probe& p, MomentId m) {
+    const auto s = p.shaft(m);
+    return s ? std::optional(std::atan2(-s->direction.y, std::abs(s->direction.x)) / kDegree) : std::nullopt;
+}
+
 } // namespace
 
 Definitions shaftLeanDefinitions() {
@@ -138,6 +144,7 @@ Definitions shaftLeanDefinitions() {
          "short shutter "
          "time."},
         {"hands_ahead", faceOn, base::Unit::statures, 1, {MomentId::impact}, handsAhead, 0.002},
+        {"shaft_past_level", faceOn, base::Unit::degrees, 1, {MomentId::top}, pastLevel, 0.5},
     };
 }
 

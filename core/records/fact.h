@@ -29,6 +29,11 @@ inline constexpr std::string_view accept = "accept";     ///< the coach accepts 
 inline constexpr std::string_view plan = "plan";
 inline constexpr std::string_view practice = "practice";
 inline constexpr std::string_view pain = "pain";
+inline constexpr std::string_view body_card = "body_card";     ///< of a player; replaces the card before
+inline constexpr std::string_view explanation = "explanation"; ///< what the program proposed for a lesson
+inline constexpr std::string_view coach_word =
+    "coach_word";                                  ///< what the coach made of it: this is what counts
+inline constexpr std::string_view trial = "trial"; ///< before / try / after in a lesson
 } // namespace kind
 
 /// One immutable record: one finished gesture. A correction is a new fact that names what it replaces.

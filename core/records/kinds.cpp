@@ -464,6 +464,11 @@ Object bodyOf(const Plan& value) {
         putText(object, "checkpoint", item.checkpoint);
         putText(object, "guard", item.guard);
         putText(object, "trains", item.trains);
+        putText(object, "node", item.node);
+        putText(object, "amount", item.amount);
+        putText(object, "conflict", item.conflict);
+        putText(object, "look_again", item.lookAgain);
+        putText(object, "demonstration", item.demonstration);
         items.emplace_back(std::move(object));
     }
     return {{"items", std::move(items)}};
@@ -475,7 +480,9 @@ Plan planOf(const Object& body) {
         if (const Object* item = entry.object()) {
             plan.items.push_back({getText(*item, "feel"), getText(*item, "drill"), getText(*item, "dose"),
                                   getText(*item, "checkpoint"), getText(*item, "guard"),
-                                  getText(*item, "trains")});
+                                  getText(*item, "trains"), getText(*item, "node"), getText(*item, "amount"),
+                                  getText(*item, "conflict"), getText(*item, "look_again"),
+                                  getText(*item, "demonstration")});
         }
     }
     return plan;
@@ -485,6 +492,7 @@ Object bodyOf(const Practice& value) {
     Object body{{"day", value.day}, {"repetitions", value.repetitions}};
     putText(body, "drill", value.drill);
     putText(body, "note", value.note);
+    putText(body, "what", value.what);
     return body;
 }
 
@@ -494,7 +502,7 @@ std::optional<Practice> practiceOf(const Object& body) {
     if (!repetitions || *repetitions < 0 || !base::fromIso(day)) {
         return std::nullopt;
     }
-    return Practice{day, *repetitions, getText(body, "drill"), getText(body, "note")};
+    return Practice{day, *repetitions, getText(body, "drill"), getText(body, "note"), getText(body, "what")};
 }
 
 Object bodyOf(const Pain& value) {

@@ -115,6 +115,10 @@ struct Findings {
 
 struct PlanItem {
     std::string feel, drill, dose, checkpoint, guard, trains; ///< trains: "position", "range", "speed"
+    // Later additions; empty where an older version wrote the plan.
+    std::string node, amount, conflict; ///< departure it is for; how much in hand units; what it may cost
+    std::string lookAgain;              ///< ISO 8601 day
+    std::string demonstration;          ///< id of the coach's own clip
 };
 struct Plan {
     std::vector<PlanItem> items;
@@ -123,6 +127,7 @@ struct Practice {
     std::string day; ///< ISO 8601
     std::int64_t repetitions = 0;
     std::string drill, note;
+    std::string what; ///< "rehearsals" (also when empty), "balls", "rounds"
 };
 struct Pain {
     std::string day; ///< ISO 8601

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <map>
 
+#include "session/body_book.h"
 #include "session/detail/clip_marks.h"
 #include "session/detail/fields.h"
 #include "video/clip.h"
@@ -89,6 +90,13 @@ base::Result<analysis::Request> requestFor(store::Library& library, const base::
             }
         }
     }
+    if (*shot && !(*shot)->path.empty()) {
+        auto card = BodyBook(library).forCoaching((*shot)->path.front());
+        if (!card) {
+            return card.error();
+        }
+        request.card = std::move(*card);
+    }
     const auto marks = library.factsOf(id, records::kind::mark);
     if (!marks) {
         return marks.error();
@@ -147,6 +155,13 @@ base::Result<std::optional<ClipIntake::Receipt>> ClipIntake::bringIn(const base:
         }
     }
     analysis::Request full = request;
+    if (!(*shot)->path.empty()) {
+        auto card = BodyBook(*library_).forCoaching((*shot)->path.front());
+        if (!card) {
+            return card.error();
+        }
+        full.card = std::move(*card);
+    }
     detail::StandingMarks standing;
     std::vector<base::Id> findingsBefore;
     std::optional<records::Entity> clipBefore;

@@ -232,8 +232,8 @@ Spec draw(const CaseOptions& options, int attempt) {
         p.ballPosition = 0.08;
         p.leanImpact = -2;
     } else if (n == "over-turned") {
-        p.pelvisTurnTop = -66;
-        p.chestTurnTop = -96;
+        p.pelvisTurnTop = -80;
+        p.chestTurnTop = -102;
     } else if (n == "elbow-collapse") {
         p.leadElbowTop = 58;
         p.leadElbowImpact = 22;
@@ -242,10 +242,11 @@ Spec draw(const CaseOptions& options, int attempt) {
         p.armTop = 166;
         p.setAtLevel = 84;
     } else if (n == "stand-up") {
-        p.riseImpact = 0.02;
-        p.bendImpact = 27;
-        p.pelvisInImpact = 0.02;
-        p.leadElbowAddress = 12;
+        // Soft elbows at address leave the arms the length that standing up asks for.
+        p.riseImpact = 0.03;
+        p.bendImpact = 24;
+        p.pelvisInImpact = 0.045;
+        p.leadElbowAddress = 26;
     }
     if (child) {
         p.downswing = std::clamp(p.downswing * 1.08, 0.2, 0.45);

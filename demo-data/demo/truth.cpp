@@ -408,6 +408,7 @@ std::vector<TrueValue> trueMeasurements(const Spec& spec, const Motion& motion,
                 "ratio");
         }
         if (id == MomentId::top) {
+            say("shaft_past_level", id, deg(std::atan2(-p.shaft.z, std::abs(p.shaft.x))), "degrees");
             // + points right of the target for a right-hander (across), - laid off; from above.
             say("shaft_direction", id, deg(std::atan2(p.shaft.y, p.shaft.x)), "degrees");
         }

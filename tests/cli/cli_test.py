@@ -87,7 +87,7 @@ class Arguments(Case):
     def test_help_and_version(self):
         self.assertRegex(self.done("--version"), r"^plumbmark \d+\.\d+\.\d+\n$")
         general = self.done("--help")
-        for command in ("measure", "compare", "demo", "lesson list", "lesson show", "lesson export", "lesson import",
+        for command in ("measure", "compare", "explain", "plan", "demo", "lesson list", "lesson show", "lesson export", "lesson import",
                         "lesson verify", "play", "consent", "backup", "restore", "check", "sync", "send", "receive",
                         "review inbox", "review note", "review record", "review render", "review request", "review sheet",
                         "review tables"):

@@ -1,0 +1,156 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+#include "records/coaching_kinds.h"
+
+#include <algorithm>
+#include <array>
+
+#include "records/value.h"
+
+namespace plumbmark::records {
+namespace {
+
+// Nothing is written for "not told": a field that is there was told.
+void put(Object& body, std::string_view key, const std::string& value) {
+    if (!value.empty()) {
+        body.emplace(key, value);
+    }
+}
+void put(Object& body, std::string_view key, const std::vector<std::string>& values) {
+    if (!values.empty()) {
+        body.emplace(key, Array(values.begin(), values.end()));
+    }
+}
+void put(Object& body, std::string_view key, const std::optional<bool>& value) {
+    if (value) {
+        body.emplace(key, *value);
+    }
+}
+void put(Object& body, std::string_view key, const std::optional<int>& value) {
+    if (value) {
+        body.emplace(key, *value);
+    }
+}
+
+std::string text(const Object& body, std::string_view key) {
+    return textMember(body, key).value_or("");
+}
+std::vector<std::string> texts(const Object& body, std::string_view key) {
+    std::vector<std::string> out;
+    const Value* list = member(body, key);
+    if (list != nullptr && list->array() != nullptr) {
+        for (const Value& v : *list->array()) {
+            if (v.text() != nullptr) {
+                out.push_back(*v.text());
+            }
+        }
+    }
+    return out;
+}
+std::optional<int> whole(const Object& body, std::string_view key, int low, int high) {
+    const auto n = integerMember(body, key);
+    return n && *n >= low && *n <= high ? std::optional(static_cast<int>(*n)) : std::nullopt;
+}
+
+} // namespace
+
+Object bodyOf(const BodyCard& v) {
+    Object body;
+    put(body, "day", v.day);
+    put(body, "birth_year", v.birthYear);
+    put(body, "pain_before", v.painBefore);
+    put(body, "limited_joints", v.limitedJoints);
+    put(body, "replaced_joints", v.replacedJoints);
+    put(body, "surgery", v.surgery);
+    put(body, "pregnant", v.pregnant);
+    put(body, "bone_or_heart", v.boneOrHeart);
+    put(body, "cleared", v.cleared);
+    put(body, "cleared_day", v.clearedDay);
+    put(body, "most_balls", v.mostBalls);
+    put(body, "guardian_consent", v.guardianConsent);
+    put(body, "note", v.note);
+    return body;
+}
+
+BodyCard bodyCardOf(const Object& b) {
+    BodyCard v;
+    v.day = text(b, "day");
+    v.birthYear = whole(b, "birth_year", 1880, 2200);
+    v.painBefore = texts(b, "pain_before");
+    v.limitedJoints = texts(b, "limited_joints");
+    v.replacedJoints = texts(b, "replaced_joints");
+    v.surgery = texts(b, "surgery");
+    v.pregnant = booleanMember(b, "pregnant");
+    v.boneOrHeart = booleanMember(b, "bone_or_heart");
+    v.cleared = booleanMember(b, "cleared");
+    v.clearedDay = text(b, "cleared_day");
+    v.mostBalls = whole(b, "most_balls", 0, 10000);
+    v.guardianConsent = booleanMember(b, "guardian_consent");
+    v.note = text(b, "note");
+    return v;
+}
+
+Object bodyOf(const ExplanationFact& v) {
+    Object body{{"verdict", v.verdict}, {"playbook", v.playbook}};
+    put(body, "chain", v.chain);
+    put(body, "clips", v.clips);
+    Array rivals;
+    for (const auto& r : v.rivals) {
+        rivals.emplace_back(Object{{"node", r.node}, {"probability", r.probability}, {"share", r.share}});
+    }
+    if (!rivals.empty()) {
+        body.emplace("causes", std::move(rivals));
+    }
+    return body;
+}
+
+ExplanationFact explanationOf(const Object& b) {
+    ExplanationFact v;
+    v.verdict = text(b, "verdict");
+    v.chain = texts(b, "chain");
+    v.clips = texts(b, "clips");
+    v.playbook = whole(b, "playbook", 0, 1 << 20).value_or(0);
+    const Value* list = member(b, "causes");
+    if (list != nullptr && list->array() != nullptr) {
+        for (const Value& entry : *list->array()) {
+            if (const Object* o = entry.object(); o != nullptr && !text(*o, "node").empty()) {
+                v.rivals.push_back({text(*o, "node"), numberMember(*o, "probability").value_or(0.0),
+                                    numberMember(*o, "share").value_or(0.0)});
+            }
+        }
+    }
+    return v;
+}
+
+Object bodyOf(const CoachWord& v) {
+    Object body{{"word", v.word}};
+    put(body, "proposal", v.proposal);
+    put(body, "nodes", v.nodes);
+    put(body, "note", v.note);
+    return body;
+}
+
+std::optional<CoachWord> coachWordOf(const Object& b) {
+    constexpr std::array<std::string_view, 3> known{"accept", "reorder", "overrule"};
+    CoachWord v{text(b, "word"), text(b, "proposal"), texts(b, "nodes"), text(b, "note")};
+    return std::find(known.begin(), known.end(), v.word) == known.end() ? std::nullopt
+                                                                        : std::optional(std::move(v));
+}
+
+Object bodyOf(const Trial& v) {
+    Object body{{"node", v.node}, {"result", v.result}, {"guard_held", v.guardHeld}};
+    put(body, "before", v.before);
+    put(body, "tried", v.tried);
+    put(body, "after", v.after);
+    put(body, "moved", v.moved);
+    return body;
+}
+
+std::optional<Trial> trialOf(const Object& b) {
+    Trial v{text(b, "node"),    text(b, "result"), booleanMember(b, "guard_held").value_or(true),
+            texts(b, "before"), texts(b, "tried"), texts(b, "after"),
+            texts(b, "moved")};
+    return v.node.empty() ? std::nullopt : std::optional(std::move(v));
+}
+
+} // namespace plumbmark::records

@@ -1,0 +1,366 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+#include "session/coach_desk.h"
+
+#include <algorithm>
+
+#include "coaching/caution.h"
+#include "coaching/judge.h"
+#include "records/merge.h"
+#include "session/detail/fields.h"
+#include "session/lesson_book.h"
+
+namespace plumbmark::session {
+namespace {
+
+base::Error noSuchThing() {
+    return base::inputError("book.no_such_thing",
+                            "It is not in the library (any more); choose again from the list.");
+}
+
+base::Error noSwings() {
+    return base::inputError("explain.no_swings",
+                            "There is no measured swing here yet; bring clips in with \"plumbmark "
+                            "lesson add\" first.");
+}
+
+base::Result<records::Entity> lessonEntity(store::Library& library, const base::Id& lesson) {
+    auto entity = library.entity(lesson);
+    if (!entity) {
+        return entity.error();
+    }
+    if (!*entity || (*entity)->kind != records::kind::lesson || (*entity)->path.empty()) {
+        return noSuchThing();
+    }
+    return std::move(**entity);
+}
+
+template <class E> void told(std::optional<std::string>& out, const std::optional<E>& value) {
+    if (value) {
+        out = std::string(records::name(*value));
+    }
+}
+
+/// The newest word for each field counts.
+reasoning::BallSeen ballOf(const std::vector<StoredSwing>& swings) {
+    reasoning::BallSeen ball;
+    for (const auto& s : swings) {
+        told(ball.start, s.ball.start);
+        told(ball.curve, s.ball.curve);
+        told(ball.height, s.ball.height);
+        told(ball.contact, s.ball.contact);
+        told(ball.place, s.ball.ballPlace);
+    }
+    return ball;
+}
+
+std::vector<base::Id> idsOf(const std::vector<records::Fact>& facts) {
+    std::vector<base::Id> ids;
+    for (const auto& fact : records::heads(facts)) {
+        ids.push_back(fact.id);
+    }
+    return ids;
+}
+
+std::vector<std::string> clipsOf(const std::vector<StoredSwing>& swings) {
+    std::vector<std::string> ids;
+    for (const auto& s : swings) {
+        ids.push_back(s.clip.hex());
+    }
+    return ids;
+}
+
+} // namespace
+
+base::Result<Reasoned> CoachDesk::reason(const base::Id& lesson) {
+    const auto entity = lessonEntity(*library_, lesson);
+    if (!entity) {
+        return entity.error();
+    }
+    Reasoned out;
+    out.lesson = lesson;
+    out.player = entity->path.front();
+    const records::Lesson told = records::lessonOf(entity->fields);
+    out.wish = told.wish;
+    out.belief = told.belief;
+    const auto all = storedSwings(*library_, lesson);
+    if (!all) {
+        return all.error();
+    }
+    const auto kind = commonKind(*all, *all);
+    if (!kind) {
+        return noSwings();
+    }
+    out.kind = *kind;
+    auto card = body_.forCoaching(out.player);
+    if (!card) {
+        return card.error();
+    }
+    out.card = std::move(*card);
+    // Face-on and down-the-line clips of the same kind of shot and club speak together.
+    for (const auto view : {marks::View::faceOn, marks::View::downTheLine}) {
+        SwingKind one = *kind;
+        one.view = view;
+        const auto swings = ofKind(*all, one);
+        if (swings.empty()) {
+            continue;
+        }
+        const auto judged = coaching::judge(*playbook_, reasoning::together(numbersOf(swings)),
+                                            swings.back().context, out.card);
+        out.checkpoints.insert(out.checkpoints.end(), judged.begin(), judged.end());
+        out.swings.insert(out.swings.end(), swings.begin(), swings.end());
+        std::vector<coaching::SwingNumbers> numbers;
+        for (const auto& s : swings) {
+            numbers.push_back({s.measurements});
+        }
+        for (auto& caution : coaching::cautions(numbers, out.card)) {
+            if (std::none_of(out.cautions.begin(), out.cautions.end(),
+                             [&](const auto& c) { return c.id == caution.id && c.seen == caution.seen; })) {
+                out.cautions.push_back(std::move(caution));
+            }
+        }
+    }
+    const auto own = weights(out.player);
+    if (!own) {
+        return own.error();
+    }
+    out.explanation = reasoning::explain(*playbook_, out.checkpoints, ballOf(out.swings), *own);
+    if (!out.belief.empty()) {
+        out.answer = reasoning::answerBelief(*playbook_, out.explanation, out.belief);
+    }
+    const auto words = library_->factsOf(lesson, records::kind::coach_word);
+    if (!words) {
+        return words.error();
+    }
+    const auto standing = records::heads(*words);
+    if (!standing.empty()) {
+        out.word = records::coachWordOf(standing.back().body);
+    }
+    out.order =
+        out.word && !out.word->nodes.empty() ? out.word->nodes : reasoning::proposedOrder(out.explanation);
+    out.plan = reasoning::draftPlan(*playbook_, out.order, out.checkpoints, out.cautions, out.card);
+    return out;
+}
+
+base::Result<base::Id> CoachDesk::keepProposal(const Reasoned& r) {
+    records::ExplanationFact fact;
+    fact.verdict = reasoning::verdictName(r.explanation.verdict);
+    fact.playbook = playbook_->version();
+    fact.clips = clipsOf(r.swings);
+    const auto add = [&](const reasoning::Cause& c) {
+        fact.rivals.push_back({c.node, r.explanation.node(c.node)->probability.value_or(0.0), c.share});
+    };
+    if (r.explanation.first) {
+        for (const auto& link : r.explanation.first->chain) {
+            fact.chain.push_back(link.node);
+        }
+        add(*r.explanation.first);
+    }
+    for (const auto& rival : r.explanation.rivals) {
+        add(rival);
+    }
+    const auto before = library_->factsOf(r.lesson, records::kind::explanation);
+    if (!before) {
+        return before.error();
+    }
+    const records::Object body = bodyOf(fact);
+    const auto standing = records::heads(*before);
+    if (!standing.empty() && standing.back().body == body) {
+        return standing.back().id; // said already
+    }
+    const auto made = library_->make(records::kind::explanation, {r.player, r.lesson}, body, idsOf(*before));
+    if (auto added = library_->add({made}); !added) {
+        return added.error();
+    }
+    return made.id;
+}
+
+base::Result<void> CoachDesk::say(const Reasoned& r, const std::string& word,
+                                  const std::vector<std::string>& nodes, const std::string& note) {
+    for (const auto& node : nodes) {
+        if (playbook_->node(node) == nullptr) {
+            return base::inputError("playbook.no_such_node", "The playbook knows no departure \"" + node +
+                                                                 "\"; \"plumbmark explain --all\" "
+                                                                 "lists them.");
+        }
+    }
+    const auto proposal = keepProposal(r);
+    if (!proposal) {
+        return proposal.error();
+    }
+    const auto before = library_->factsOf(r.lesson, records::kind::coach_word);
+    if (!before) {
+        return before.error();
+    }
+    const records::CoachWord said{word, proposal->hex(),
+                                  word == "accept" ? reasoning::proposedOrder(r.explanation) : nodes, note};
+    return library_->add(
+        {library_->make(records::kind::coach_word, {r.player, r.lesson}, bodyOf(said), idsOf(*before))});
+}
+
+base::Result<reasoning::PlayerWeights> CoachDesk::weights(const base::Id& player) {
+    reasoning::PlayerWeights out;
+    const auto lessons = library_->lessons({}, player);
+    if (!lessons) {
+        return lessons.error();
+    }
+    for (const auto& lesson : *lessons) {
+        const auto facts = library_->factsOf(lesson.id, records::kind::trial);
+        if (!facts) {
+            return facts.error();
+        }
+        for (const auto& fact : records::heads(*facts)) {
+            const auto trial = records::trialOf(fact.body);
+            if (!trial) {
+                continue;
+            }
+            double& weight = out.emplace(trial->node, 1.0).first->second;
+            for (const auto result :
+                 {reasoning::TrialResult::Result::strengthened, reasoning::TrialResult::Result::dropped}) {
+                if (trial->result == reasoning::resultName(result)) {
+                    weight = reasoning::weightAfter(weight, result);
+                }
+            }
+        }
+    }
+    return out;
+}
+
+base::Result<reasoning::TrialResult> CoachDesk::tryIt(const base::Id& lesson, const std::string& node,
+                                                      const std::vector<int>& before,
+                                                      const std::vector<int>& tried,
+                                                      const std::vector<int>& after) {
+    if (playbook_->node(node) == nullptr) {
+        return base::inputError("playbook.no_such_node", "The playbook knows no departure \"" + node +
+                                                             "\"; \"plumbmark "
+                                                             "explain --all\" lists them.");
+    }
+    const auto entity = lessonEntity(*library_, lesson);
+    if (!entity) {
+        return entity.error();
+    }
+    const auto all = storedSwings(*library_, lesson);
+    const auto card = body_.forCoaching(entity->path.front());
+    if (!all || !card) {
+        return all ? card.error() : all.error();
+    }
+    const auto pick = [&](const std::vector<int>& numbers) {
+        std::vector<StoredSwing> out;
+        std::copy_if(all->begin(), all->end(), std::back_inserter(out), [&](const auto& s) {
+            return std::find(numbers.begin(), numbers.end(), s.number) != numbers.end();
+        });
+        return out;
+    };
+    const auto first = pick(before), second = pick(tried), third = pick(after);
+    const auto kind = commonKind(first, second);
+    if (!kind) {
+        return noSwings();
+    }
+    const auto a = ofKind(first, *kind), b = ofKind(second, *kind);
+    auto result =
+        reasoning::judgeTrial(*playbook_, node, a.back().context, numbersOf(a), numbersOf(b), *card);
+    const records::Trial fact{node,
+                              std::string(reasoning::resultName(result.result)),
+                              result.guardHeld,
+                              clipsOf(a),
+                              clipsOf(b),
+                              clipsOf(ofKind(third, *kind)),
+                              result.moved};
+    if (auto added =
+            library_->add({library_->make(records::kind::trial, detail::pathBelow(*entity), bodyOf(fact))});
+        !added) {
+        return added.error();
+    }
+    return result;
+}
+
+base::Result<void> CoachDesk::keepPlan(const Reasoned& r) {
+    records::Plan plan;
+    const std::string lookAgain =
+        base::isoDate(clock_->now() + base::UnixMs{24LL * 3600 * 1000} * r.plan.lookAgainDays);
+    for (const auto& p : r.plan.priorities) {
+        records::PlanItem item;
+        item.feel = p.feel;
+        item.drill = p.drill + ": " + p.how;
+        item.dose = p.dose;
+        item.checkpoint = p.checkpoint;
+        item.guard = p.guard;
+        item.trains = p.trains;
+        item.node = p.node;
+        item.amount = p.amount;
+        item.conflict = p.conflict;
+        item.lookAgain = lookAgain;
+        plan.items.push_back(std::move(item));
+    }
+    const auto before = library_->factsOf(r.lesson, records::kind::plan);
+    if (!before) {
+        return before.error();
+    }
+    return library_->add(
+        {library_->make(records::kind::plan, {r.player, r.lesson}, bodyOf(plan), idsOf(*before))});
+}
+
+base::Result<std::optional<records::Plan>> CoachDesk::plan(const base::Id& lesson) {
+    const auto facts = library_->factsOf(lesson, records::kind::plan);
+    if (!facts) {
+        return facts.error();
+    }
+    const auto standing = records::heads(*facts);
+    return standing.empty() ? std::optional<records::Plan>()
+                            : std::optional(records::planOf(standing.back().body));
+}
+
+base::Result<FollowUp> CoachDesk::followUp(const base::Id& lesson) {
+    const auto entity = lessonEntity(*library_, lesson);
+    if (!entity) {
+        return entity.error();
+    }
+    const base::Id player = entity->path.front();
+    const auto lessons = library_->lessons({}, player); // newest first
+    if (!lessons) {
+        return lessons.error();
+    }
+    FollowUp out;
+    auto it = std::find_if(lessons->begin(), lessons->end(), [&](const auto& l) { return l.id == lesson; });
+    for (it = it == lessons->end() ? it : it + 1; it != lessons->end(); ++it) {
+        auto before = plan(it->id);
+        if (!before) {
+            return before.error();
+        }
+        if (*before) {
+            out.plan = std::move(**before);
+            out.planDay = it->day;
+            break;
+        }
+    }
+    if (!out.plan) {
+        return out;
+    }
+    const auto practices = body_.practices(player);
+    const auto pains = body_.pains(player);
+    const auto then = storedSwings(*library_, it->id), now = storedSwings(*library_, lesson);
+    if (!practices || !pains || !then || !now) {
+        return !practices ? practices.error() : !pains ? pains.error() : !then ? then.error() : now.error();
+    }
+    for (const auto& p : *practices) {
+        if (p.day.substr(0, 10) >= out.planDay) {
+            const int n = static_cast<int>(std::min<std::int64_t>(p.repetitions, 1'000'000));
+            (p.what == "balls" ? out.balls : p.what == "rounds" ? out.rounds : out.rehearsals) += n;
+        }
+    }
+    std::copy_if(pains->begin(), pains->end(), std::back_inserter(out.pains),
+                 [&](const auto& p) { return p.day.substr(0, 10) >= out.planDay && p.level > 0; });
+    out.kind = commonKind(*then, *now);
+    if (out.kind) {
+        for (auto& row : comparison::compareSets(numbersOf(ofKind(*then, *out.kind)),
+                                                 numbersOf(ofKind(*now, *out.kind)))) {
+            if (row.second) {
+                (row.change && row.change->beyondDoubt ? out.changed : out.notChanged)
+                    .push_back(std::move(row));
+            }
+        }
+    }
+    return out;
+}
+
+} // namespace plumbmark::session

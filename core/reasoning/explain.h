@@ -19,7 +19,7 @@ namespace plumbmark::reasoning {
 
 /// What the coach told of the ball, in the words of the shot record; nothing: not told.
 struct BallSeen {
-    std::optional<std::string> start, curve, height, contact, place;
+    std::optional<std::string> start{}, curve{}, height{}, contact{}, place{};
 };
 
 /// Is a node there?

@@ -519,6 +519,23 @@ class Compare(Case):
         self.assertIn("7-iron", self.done("compare", *ids, "--lessons", *self.library))
         self.refused("compare", ids[0], "eeeeeeee", "--lessons", *self.library, says="eeeeeeee")
 
+    def test_reasoning_says_what_it_cannot_tell(self):
+        clip = self.clip()
+        self.done("lesson", "add", clip, *SWING, "--club", "iron-7", *self.library)
+        answer = self.check(self.done("explain", "--lesson", "latest", "--json", "-", *self.library),
+                            "explain.schema.json")
+        self.assertEqual((answer["verdict"], answer["first"]), ("cannot tell", None))
+        plan = self.check(self.done("plan", "latest", "--json", "-", *self.library), "plan.schema.json")
+        self.assertEqual(plan["priorities"], [])
+        self.assertIn("Not measured yet", self.done("explain", "--lesson", "latest", *self.library))
+        self.assertIn("40 balls", self.done("plan", "latest", "--log-balls", "40", *self.library))
+        self.refused("plan", "latest", "--log-pain", "soul=3", *self.library, says="lower_back")
+        self.refused("explain", says="--lesson")
+        book = self.folder / "book.json"
+        book.write_text('{"version": 2,\n "checkpoints": [],\n "nodes": [{"id": "a"}]}')
+        self.refused("explain", "--all", "--playbook", book, says="line 3")
+        self.assertIn("narrow_stance", self.done("explain", "--all"))
+
 
 if __name__ == "__main__":
     groups = {"arguments": Arguments, "clips": Clips, "outputs": Outputs, "marks": Marks, "answers": Answers,

@@ -145,7 +145,8 @@ TEST_F(CoachDeskTest, TheNextLessonOpensWithPlanPracticeChangeAndPain) {
     const auto card = desk.body().forCoaching(player_);
     EXPECT_EQ(card->painNow, std::vector<std::string>{"lower_back"});
     EXPECT_EQ(card->ballsThisWeek, 40);
-    for (const auto& line : *library_->linesFor(second)) {
+    const auto lines = library_->linesFor(second);
+    for (const auto& line : *lines) {
         EXPECT_EQ(line.find("lower_back"), std::string::npos) << line;
     }
 }

@@ -116,11 +116,16 @@ TEST(Kinds, ClipPlayerLessonPlanPracticePainReadBack) {
     EXPECT_EQ(bodyOf(playerOf(bodyOf(player))), bodyOf(player));
     const Lesson lesson{"t", "2026-11-25", "w", "b", "n"};
     EXPECT_EQ(bodyOf(lessonOf(bodyOf(lesson))), bodyOf(lesson));
-    const Plan plan{{{"f", "d", "o", "c", "g", "position"}, {"f2", "", "", "", "", ""}}};
+    PlanItem bare;
+    bare.feel = "f2";
+    const Plan plan{
+        {{"f", "d", "o", "c", "g", "position", "node", "5 cm", "turn", "2026-12-02", "clip"}, bare}};
     EXPECT_EQ(bodyOf(planOf(bodyOf(plan))), bodyOf(plan));
-    const Practice practice{"2026-11-25", 30, "d", ""};
+    EXPECT_EQ(planOf(bodyOf(plan)).items.front().lookAgain, "2026-12-02");
+    const Practice practice{"2026-11-25", 30, "d", "", "balls"};
     ASSERT_TRUE(practiceOf(bodyOf(practice)));
     EXPECT_EQ(practiceOf(bodyOf(practice))->repetitions, 30);
+    EXPECT_EQ(practiceOf(bodyOf(practice))->what, "balls");
     const Pain pain{"2026-11-25", "lower back", 3, ""};
     ASSERT_TRUE(painOf(bodyOf(pain)));
     EXPECT_FALSE(painOf({{"day", "2026-11-25"}, {"region", "x"}, {"level", 11}}));

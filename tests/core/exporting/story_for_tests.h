@@ -19,9 +19,16 @@ inline exporting::LessonStory madeUpStory() {
     story.saw = "narrow stance";
     story.said = "wider";
     story.next = "in two weeks: is the stance wide enough?";
-    story.plan.items = {{"stand like a goalkeeper", "feet on two sticks", "three times ten", "stance_width",
-                         "tempo", "position"},
-                        {"belt buckle to the target", "", "", "", "", ""}};
+    records::PlanItem wider;
+    wider.feel = "stand like a goalkeeper";
+    wider.drill = "feet on two sticks";
+    wider.dose = "three times ten";
+    wider.checkpoint = "stance_width";
+    wider.guard = "tempo";
+    wider.trains = "position";
+    records::PlanItem turn;
+    turn.feel = "belt buckle to the target";
+    story.plan.items = {wider, turn};
     for (int i = 0; i < 2; ++i) {
         auto outcome = std::make_shared<analysis::Outcome>(madeUpOutcome());
         exporting::LessonSwing swing;

@@ -152,7 +152,10 @@ TEST_F(Reviews, TheStoryIsToldFromRecordsAlone) {
     ReviewDesk desk(*library_, nullptr);
     ASSERT_TRUE(desk.keep(*lesson_, made(), std::nullopt));
     records::Plan plan;
-    plan.items = {{"feel", "drill", "dose", "", "", ""}};
+    plan.items.resize(1);
+    plan.items[0].feel = "feel";
+    plan.items[0].drill = "drill";
+    plan.items[0].dose = "dose";
     const auto entity = library_->entity(*lesson_);
     std::vector<base::Id> path = (*entity)->path;
     path.push_back(*lesson_);

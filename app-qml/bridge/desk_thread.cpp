@@ -102,6 +102,22 @@ void DeskThread::giveBack(int frame, marks::Landmark landmark) {
     postGesture([=](session::SwingDesk& desk) { return desk.release(frame, landmark); });
 }
 
+void DeskThread::fixMoment(marks::MomentId moment, int frame) {
+    postGesture([=](session::SwingDesk& desk) { return desk.fixMoment(moment, frame); });
+}
+
+void DeskThread::freeMoment(marks::MomentId moment) {
+    postGesture([=](session::SwingDesk& desk) { return desk.freeMoment(moment); });
+}
+
+void DeskThread::draw(const records::Drawing& drawing) {
+    postGesture([=](session::SwingDesk& desk) { return desk.draw(drawing); });
+}
+
+void DeskThread::wipe(const std::string& name) {
+    postGesture([=](session::SwingDesk& desk) { return desk.wipe(name); });
+}
+
 void DeskThread::undo() {
     postGesture([](session::SwingDesk& desk) { return desk.undo(); });
 }
@@ -141,6 +157,8 @@ void DeskThread::run(store::Library& library, analysis::NetworkBytes network) {
             auto state = std::make_shared<DeskState>();
             state->outcome = std::make_shared<const analysis::Outcome>(desk.outcome());
             state->handMarks = desk.handMarks();
+            state->momentFixes = desk.momentFixes();
+            state->drawings = desk.drawings();
             state->film = desk.film();
             state->canUndo = desk.canUndo();
             state->canRedo = desk.canRedo();

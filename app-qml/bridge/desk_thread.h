@@ -21,6 +21,8 @@ namespace plumbmark::bridge {
 struct DeskState {
     std::shared_ptr<const analysis::Outcome> outcome;
     marks::HandMarks handMarks;
+    marks::Moments momentFixes;
+    std::vector<records::Drawing> drawings;
     std::filesystem::path film;
     bool canUndo = false;
     bool canRedo = false;
@@ -45,6 +47,10 @@ class DeskThread : public QObject {
     void place(int frame, marks::Landmark landmark, base::Vec2 at); ///< a whole gesture: begin, move, finish
     void hide(int frame, marks::Landmark landmark);
     void giveBack(int frame, marks::Landmark landmark);
+    void fixMoment(marks::MomentId moment, int frame);
+    void freeMoment(marks::MomentId moment);
+    void draw(const records::Drawing& drawing);
+    void wipe(const std::string& name);
     void undo();
     void redo();
 

@@ -7,8 +7,13 @@
 #include <cmath>
 
 #include "bridge/phrases.h"
+#include "measure/construction.h"
 
 namespace plumbmark::bridge {
+
+measure::Input measureInput(const analysis::Outcome& o) {
+    return {o.track, o.moments, o.shaft, o.ball, o.scene, o.context, o.timeScale, o.hit};
+}
 
 namespace {
 
@@ -27,6 +32,27 @@ QString momentText(std::optional<marks::MomentId> moment) {
     return moment ? momentLabel(*moment) : QString();
 }
 
+/// "Lead ankle at address: by hand, +-2 px", one line for each mark the check is measured from.
+QString marksText(const analysis::Outcome& outcome, const coaching::CheckpointResult& check) {
+    QStringList lines;
+    for (const auto& use :
+         measure::constructionOf(measureInput(outcome), check.measurement, check.moment).uses) {
+        const QString what =
+            QObject::tr("%1, %2").arg(landmarkLabel(use.landmark), momentLabel(use.moment).toLower());
+        const marks::Moment* moment = marks::find(outcome.moments, use.moment);
+        if (moment == nullptr) {
+            lines << QObject::tr("%1: the moment was not found").arg(what);
+            continue;
+        }
+        const int frame = measure::nearestFrame(outcome.track, moment->time);
+        const auto& mark = outcome.track[static_cast<std::size_t>(frame)][use.landmark];
+        lines << (mark ? QObject::tr("%1: %2, \u00b1 %3 px")
+                             .arg(what, originLabel(mark->origin), decimal(mark->sigma, 1))
+                       : QObject::tr("%1: not marked").arg(what));
+    }
+    return lines.join(QLatin1Char('\n'));
+}
+
 QString named(const QString& label, std::optional<marks::MomentId> moment) {
     return moment ? label + QStringLiteral(", ") + momentLabel(*moment) : label;
 }
@@ -38,10 +64,16 @@ int ChecksModel::rowCount(const QModelIndex& parent) const {
 }
 
 QHash<int, QByteArray> ChecksModel::roleNames() const {
-    return {{LabelRole, "label"},  {MomentRole, "moment"}, {LevelRole, "level"}, {WordRole, "word"},
-            {ShareRole, "share"},  {ValueRole, "value"},   {SigmaRole, "sigma"}, {UnitRole, "unit"},
-            {RangeRole, "range"},  {SourceRole, "source"}, {HelpRole, "help"},   {FrameRole, "frame"},
-            {SpokenRole, "spoken"}};
+    return {{LabelRole, "label"},   {MomentRole, "moment"}, {LevelRole, "level"}, {WordRole, "word"},
+            {ShareRole, "share"},   {ValueRole, "value"},   {SigmaRole, "sigma"}, {UnitRole, "unit"},
+            {RangeRole, "range"},   {SourceRole, "source"}, {HelpRole, "help"},   {FrameRole, "frame"},
+            {SpokenRole, "spoken"}, {KeyRole, "key"},       {MarksRole, "marks"}, {GroupRole, "group"}};
+}
+
+const coaching::CheckpointResult* ChecksModel::find(const QString& key) const {
+    const std::string id = key.toStdString();
+    const auto it = std::find_if(rows_.begin(), rows_.end(), [&](const Row& r) { return r.result.id == id; });
+    return it == rows_.end() ? nullptr : &it->result;
 }
 
 QVariant ChecksModel::data(const QModelIndex& index, int role) const {
@@ -80,6 +112,12 @@ QVariant ChecksModel::data(const QModelIndex& index, int role) const {
         return QString::fromStdString(r.help);
     case FrameRole:
         return row.frame;
+    case KeyRole:
+        return QString::fromStdString(r.id);
+    case MarksRole:
+        return row.marks;
+    case GroupRole:
+        return row.group;
     case SpokenRole: {
         QString text =
             named(QString::fromStdString(r.label), r.moment) + QStringLiteral(": ") + stateWord(level);
@@ -96,7 +134,8 @@ QVariant ChecksModel::data(const QModelIndex& index, int role) const {
 void ChecksModel::show(const analysis::Outcome& outcome, bool mayReorder) {
     std::vector<Row> rows;
     for (const coaching::CheckpointResult& result : outcome.checkpoints) {
-        rows.push_back({result, frameOf(outcome, result.moment)});
+        rows.push_back(
+            {result, frameOf(outcome, result.moment), marksText(outcome, result), levelOf(result.state)});
     }
     stature_ = outcome.context.statureMetres;
     told_ = told_ && !mayReorder;
@@ -118,6 +157,7 @@ void ChecksModel::show(const analysis::Outcome& outcome, bool mayReorder) {
                 break;
             }
             inPlace.push_back(*it);
+            inPlace.back().group = old.group;
         }
         if (!reset) {
             int moved = -1;

@@ -12,6 +12,9 @@
 
 namespace plumbmark::bridge {
 
+/// The outcome as the measurements see it; lives no longer than the outcome.
+[[nodiscard]] measure::Input measureInput(const analysis::Outcome& outcome);
+
 /// Checkpoints with their lights. The order (good first) is set when a swing opens and after each finished
 /// gesture, never while a finger moves.
 class ChecksModel : public QAbstractListModel {
@@ -38,13 +41,18 @@ class ChecksModel : public QAbstractListModel {
         SourceRole,
         HelpRole,
         FrameRole,
-        SpokenRole
+        SpokenRole,
+        KeyRole,   ///< the checkpoint's id
+        MarksRole, ///< where each mark it is measured from came from
+        GroupRole  ///< heading it stands under: set with the order, so that no row leaves its heading while
+                   ///< dragged
     };
     using QAbstractListModel::QAbstractListModel;
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
     [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
 
+    [[nodiscard]] const coaching::CheckpointResult* find(const QString& key) const;
     [[nodiscard]] int rowTotal() const { return static_cast<int>(rows_.size()); }
     [[nodiscard]] int good() const { return counts_[0]; }
     [[nodiscard]] int watch() const { return counts_[1]; }
@@ -62,6 +70,8 @@ class ChecksModel : public QAbstractListModel {
     struct Row {
         coaching::CheckpointResult result;
         int frame = -1;
+        QString marks;
+        int group = 3;
     };
     std::vector<Row> rows_;
     std::optional<double> stature_;

@@ -14,11 +14,8 @@ int MomentsModel::rowCount(const QModelIndex& parent) const {
 }
 
 QHash<int, QByteArray> MomentsModel::roleNames() const {
-    return {{LabelRole, "label"},
-            {TimeRole, "time"},
-            {FrameRole, "frame"},
-            {StillRole, "still"},
-            {HowRole, "how"}};
+    return {{LabelRole, "label"}, {TimeRole, "time"}, {FrameRole, "frame"},
+            {StillRole, "still"}, {HowRole, "how"},   {ByHandRole, "byHand"}};
 }
 
 QVariant MomentsModel::data(const QModelIndex& index, int role) const {
@@ -35,6 +32,8 @@ QVariant MomentsModel::data(const QModelIndex& index, int role) const {
         return row.frame;
     case HowRole:
         return row.how;
+    case ByHandRole:
+        return row.byHand;
     case StillRole: {
         const auto it = stills_.find(row.frame);
         return it == stills_.end() ? QImage() : it->second;
@@ -62,7 +61,8 @@ void MomentsModel::show(const analysis::Outcome& outcome) {
     for (const marks::Moment& moment : outcome.moments) {
         Row row;
         row.id = moment.id;
-        row.how = QString::fromStdString(moment.foundBy);
+        row.how = foundByLabel(moment.foundBy);
+        row.byHand = moment.foundBy == "hand mark";
         // The frame shown for a moment is the one nearest to it in time.
         const auto& track = outcome.track;
         int frame = static_cast<int>(marks::frameAt(track, moment.time));

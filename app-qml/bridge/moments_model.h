@@ -23,7 +23,7 @@ class MomentsModel : public QAbstractListModel {
     Q_PROPERTY(QList<qreal> shares READ shares NOTIFY rowsChanged)
 
   public:
-    enum Role { LabelRole = Qt::UserRole + 1, TimeRole, FrameRole, StillRole, HowRole };
+    enum Role { LabelRole = Qt::UserRole + 1, TimeRole, FrameRole, StillRole, HowRole, ByHandRole };
     using QAbstractListModel::QAbstractListModel;
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
@@ -49,6 +49,7 @@ class MomentsModel : public QAbstractListModel {
         QString time;
         QString how;
         int frame = 0;
+        bool byHand = false;
         friend bool operator==(const Row&, const Row&) = default;
     };
     std::vector<Row> rows_;

@@ -182,6 +182,24 @@ QString originLabel(base::Origin origin) {
     return {};
 }
 
+QString foundByLabel(const std::string& foundBy) {
+    static const std::map<std::string, const char*, std::less<>> kWords{
+        {"shaft", QT_TRANSLATE_NOOP("Phrases", "shaft")},
+        {"hands", QT_TRANSLATE_NOOP("Phrases", "hands")},
+        {"ball", QT_TRANSLATE_NOOP("Phrases", "ball")},
+        {"sound", QT_TRANSLATE_NOOP("Phrases", "sound")},
+        {"pelvis", QT_TRANSLATE_NOOP("Phrases", "pelvis")},
+        {"lead arm", QT_TRANSLATE_NOOP("Phrases", "lead arm")},
+        {"hand mark", QT_TRANSLATE_NOOP("Phrases", "hand, by you")},
+    };
+    QStringList words;
+    for (const QString& part : QString::fromStdString(foundBy).split(QLatin1Char('+'))) {
+        const auto it = kWords.find(part.toStdString());
+        words << (it == kWords.end() ? part : Phrases::tr(it->second));
+    }
+    return words.join(Phrases::tr(" and "));
+}
+
 QString viewLabel(marks::View view) {
     return view == marks::View::faceOn ? Phrases::tr("Face-on") : Phrases::tr("Down-the-line");
 }

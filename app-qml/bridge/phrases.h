@@ -17,6 +17,8 @@ namespace plumbmark::bridge {
 [[nodiscard]] QString momentLabel(marks::MomentId id);
 [[nodiscard]] QString landmarkLabel(marks::Landmark landmark);
 [[nodiscard]] QString originLabel(base::Origin origin);
+/// What placed a key moment ("shaft", "ball+sound", "hand mark", ...), in words.
+[[nodiscard]] QString foundByLabel(const std::string& foundBy);
 [[nodiscard]] QString viewLabel(marks::View view);
 [[nodiscard]] QString handLabel(marks::Hand hand);
 [[nodiscard]] QString shotLabel(marks::ShotKind kind);

@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "bridge/phrases.h"
+#include "measure/construction.h"
 
 namespace plumbmark::bridge {
 
@@ -17,7 +18,8 @@ constexpr int kStillHeight = 220;   ///< px
 } // namespace
 
 SwingModel::SwingModel(store::Library& library, analysis::NetworkBytes network, QObject* parent)
-    : StageSource(parent), library_(&library), film_(std::make_unique<FilmReader>()),
+    : StageSource(parent), library_(&library), adviser_(std::make_unique<AdviceWorker>()),
+      film_(std::make_unique<FilmReader>()),
       desk_(std::make_unique<DeskThread>(library, std::move(network))) {
     connect(desk_.get(), &DeskThread::changed, this, &SwingModel::takeState);
     connect(desk_.get(), &DeskThread::openFailed, this, &SwingModel::setProblem);
@@ -34,6 +36,10 @@ SwingModel::SwingModel(store::Library& library, analysis::NetworkBytes network, 
     connect(film_.get(), &FilmReader::pictureReady, this, &SwingModel::takePicture);
     connect(film_.get(), &FilmReader::stillReady, this,
             [this](int frame, const QImage& still) { moments_.setStill(frame, still); });
+    connect(adviser_.get(), &AdviceWorker::advised, this, [this](const Advices& advice) {
+        advice_ = advice;
+        emit adviceChanged();
+    });
     play_.setInterval(15);
     connect(&play_, &QTimer::timeout, this, &SwingModel::playOn);
 }
@@ -95,6 +101,9 @@ void SwingModel::takeState(const std::shared_ptr<const DeskState>& state) {
     }
     fillFrame();
     askForStills();
+    if (!grabbed_) {
+        adviser_->ask(state->outcome);
+    }
     emit outcomeChanged();
     if (wasReady != ready()) {
         emit readyChanged();
@@ -117,6 +126,8 @@ void SwingModel::fillFrame() {
     content_.marks = {};
     content_.shaft.reset();
     content_.extraLines.clear();
+    content_.construction.clear();
+    content_.needed.clear();
     if (state_ && content_.frame >= 0) {
         const analysis::Outcome& outcome = *state_->outcome;
         const auto i = static_cast<std::size_t>(content_.frame);
@@ -158,8 +169,163 @@ void SwingModel::fillFrame() {
                 0.75 * (content_.playerBox.isEmpty() ? outcome.clip.height : content_.playerBox.height());
             content_.extraLines.push_back({foot, foot + up * length, stage::StageLine::Kind::plumb});
         }
+        fillConstruction(outcome);
     }
     emit stageChanged();
+}
+
+void SwingModel::fillConstruction(const analysis::Outcome& outcome) {
+    const coaching::CheckpointResult* check = openCheck_.isEmpty() ? nullptr : checks_.find(openCheck_);
+    if (check == nullptr) {
+        return;
+    }
+    const auto built = measure::constructionOf(measureInput(outcome), check->measurement, check->moment);
+    if (built.frame != content_.frame) {
+        return;
+    }
+    using Kind = measure::Construction::Kind;
+    for (const auto& line : built.lines) {
+        content_.construction.push_back({line.a, line.b,
+                                         line.kind == Kind::vertical ? stage::StageLine::Kind::plumb
+                                         : line.kind == Kind::level  ? stage::StageLine::Kind::level
+                                         : line.kind == Kind::before ? stage::StageLine::Kind::before
+                                         : line.kind == Kind::shaft  ? stage::StageLine::Kind::shaft
+                                                                     : stage::StageLine::Kind::body});
+    }
+    for (const auto& use : built.uses) {
+        content_.needed.push_back(use.landmark);
+    }
+}
+
+void SwingModel::toggleCheck(const QString& key) {
+    openCheck_ = key == openCheck_ ? QString() : key;
+    const coaching::CheckpointResult* check = openCheck_.isEmpty() ? nullptr : checks_.find(openCheck_);
+    if (check != nullptr && state_) {
+        const auto built =
+            measure::constructionOf(measureInput(*state_->outcome), check->measurement, check->moment);
+        const marks::Moment* moment =
+            check->moment ? marks::find(state_->outcome->moments, *check->moment) : nullptr;
+        const int frame = built.frame >= 0    ? built.frame
+                          : moment != nullptr ? measure::nearestFrame(state_->outcome->track, moment->time)
+                                              : -1;
+        if (frame >= 0) {
+            setPlaying(false);
+            goTo(frame);
+        }
+    }
+    fillFrame();
+    emit openCheckChanged();
+}
+
+QVariantList SwingModel::allMoments() const {
+    QVariantList list;
+    if (!state_) {
+        return list;
+    }
+    for (int i = 0; i < marks::kMomentCount; ++i) {
+        const auto id = static_cast<marks::MomentId>(i);
+        const marks::Moment* moment = marks::find(state_->outcome->moments, id);
+        const int frame =
+            moment == nullptr ? -1 : measure::nearestFrame(state_->outcome->track, moment->time);
+        list.append(QVariantMap{
+            {QStringLiteral("id"), i},
+            {QStringLiteral("label"), momentLabel(id)},
+            {QStringLiteral("where"),
+             moment == nullptr
+                 ? tr("not found")
+                 : tr("frame %1, by %2").arg(QLocale().toString(frame + 1), foundByLabel(moment->foundBy))},
+            {QStringLiteral("frame"), frame},
+            {QStringLiteral("byHand"), marks::find(state_->momentFixes, id) != nullptr},
+        });
+    }
+    return list;
+}
+
+void SwingModel::fixMoment(int moment) {
+    if (state_ && content_.frame >= 0 && moment >= 0 && moment < marks::kMomentCount) {
+        setPlaying(false);
+        desk_->fixMoment(static_cast<marks::MomentId>(moment), content_.frame);
+    }
+}
+
+void SwingModel::freeMoment(int moment) {
+    desk_->freeMoment(static_cast<marks::MomentId>(moment));
+}
+
+QVariantList SwingModel::unmarked() const {
+    QVariantList list;
+    if (!state_ || content_.frame < 0) {
+        return list;
+    }
+    for (std::size_t i = 0; i < marks::kLandmarkCount; ++i) {
+        const auto landmark = static_cast<Landmark>(i);
+        if (!content_.marks[landmark]) {
+            list.append(QVariantMap{{QStringLiteral("id"), static_cast<int>(i)},
+                                    {QStringLiteral("name"), landmarkLabel(landmark)}});
+        }
+    }
+    return list;
+}
+
+void SwingModel::setPlacing(bool placing) {
+    if (placing_ != placing && (!placing || content_.selected)) {
+        placing_ = placing;
+        emit selectionChanged();
+    }
+}
+
+void SwingModel::takeUp(int landmark) {
+    select(landmark);
+    setPlacing(!selectedHere());
+}
+
+void SwingModel::placeAt(double x, double y) {
+    if (!placing_ || !content_.selected || !state_ || content_.frame < 0) {
+        return;
+    }
+    const base::Vec2 at{x, y};
+    content_.marks[*content_.selected] = marks::Mark{at, 2.0, base::Origin::hand};
+    desk_->place(content_.frame, *content_.selected, at);
+    setPlacing(false);
+    emit stageChanged();
+}
+
+QVariantList SwingModel::advice() const {
+    QVariantList list;
+    for (const analysis::MarkAdvice& a : advice_) {
+        QStringList names, checks;
+        for (const Landmark l : a.landmarks) {
+            names << landmarkLabel(l);
+        }
+        for (std::size_t i = 0; i < a.checks.size() && i < 2; ++i) {
+            checks << QString::fromStdString(a.checks[i]);
+        }
+        list.append(QVariantMap{
+            {QStringLiteral("text"),
+             tr("%1, %2").arg(names.join(tr(" and ")), momentLabel(a.moment).toLower())},
+            {QStringLiteral("why"), tr("would sharpen: %1").arg(checks.join(QStringLiteral(", ")))}});
+    }
+    return list;
+}
+
+void SwingModel::followAdvice(int row) {
+    if (row < 0 || row >= static_cast<int>(advice_.size()) || !state_) {
+        return;
+    }
+    const analysis::MarkAdvice& a = advice_[static_cast<std::size_t>(row)];
+    setPlaying(false);
+    goTo(a.frame);
+    // Of a pair the one that no hand has placed yet.
+    Landmark next = a.landmarks.front();
+    for (const Landmark l : a.landmarks) {
+        const auto& mark = state_->outcome->track[static_cast<std::size_t>(a.frame)][l];
+        if (!mark || mark->origin != base::Origin::hand) {
+            next = l;
+            break;
+        }
+    }
+    select(static_cast<int>(next));
+    setPlacing(!state_->outcome->track[static_cast<std::size_t>(a.frame)][next]);
 }
 
 void SwingModel::askForStills() {
@@ -268,6 +434,7 @@ void SwingModel::jumpTo(int momentRow) {
 
 void SwingModel::select(int landmark) {
     setPlaying(false);
+    placing_ = false;
     content_.selected = static_cast<Landmark>(landmark);
     emit stageChanged();
     emit selectionChanged();
@@ -276,6 +443,7 @@ void SwingModel::select(int landmark) {
 void SwingModel::deselect() {
     if (content_.selected) {
         content_.selected.reset();
+        placing_ = false;
         emit stageChanged();
         emit selectionChanged();
     }
@@ -358,7 +526,7 @@ QString SwingModel::selectedText() const {
     }
     const auto& mark = content_.marks[*content_.selected];
     if (!mark) {
-        return tr("not visible in this frame");
+        return placing_ ? tr("tap the picture where it is") : tr("not marked in this frame");
     }
     return tr("%1 | %2 px, \u00b1 %3, %4")
         .arg(decimal(mark->at.x, 1), decimal(mark->at.y, 1), decimal(mark->sigma, 1),

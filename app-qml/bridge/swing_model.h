@@ -8,6 +8,7 @@
 #include <memory>
 #include <set>
 
+#include "bridge/advice_worker.h"
 #include "bridge/desk_thread.h"
 #include "bridge/film_reader.h"
 #include "bridge/findings_models.h"
@@ -48,6 +49,16 @@ class SwingModel : public stage::StageSource {
     Q_PROPERTY(QString selectedText READ selectedText NOTIFY stageChanged)
     Q_PROPERTY(bool selectedByHand READ selectedByHand NOTIFY stageChanged)
     Q_PROPERTY(bool selectedHere READ selectedHere NOTIFY stageChanged)
+    /// The next tap on the picture tells where the selected point is.
+    Q_PROPERTY(bool placing READ placing WRITE setPlacing NOTIFY selectionChanged)
+    /// Points that nobody has marked in the frame on show: [{id, name}].
+    Q_PROPERTY(QVariantList unmarked READ unmarked NOTIFY stageChanged)
+    /// All key moments, found or not: [{id, label, where, frame, byHand}].
+    Q_PROPERTY(QVariantList allMoments READ allMoments NOTIFY outcomeChanged)
+    /// The one or two marks that would sharpen the answer most: [{text, why}].
+    Q_PROPERTY(QVariantList advice READ advice NOTIFY adviceChanged)
+    /// The checkpoint whose construction is shown; empty: none.
+    Q_PROPERTY(QString openCheck READ openCheck NOTIFY openCheckChanged)
 
   public:
     SwingModel(store::Library& library, analysis::NetworkBytes network, QObject* parent = nullptr);
@@ -83,6 +94,24 @@ class SwingModel : public stage::StageSource {
     [[nodiscard]] bool selectedByHand() const;
     [[nodiscard]] bool selectedHere() const;
 
+    [[nodiscard]] bool placing() const { return placing_; }
+    void setPlacing(bool placing);
+    [[nodiscard]] QVariantList unmarked() const;
+    [[nodiscard]] QVariantList allMoments() const;
+    [[nodiscard]] QVariantList advice() const;
+    [[nodiscard]] QString openCheck() const { return openCheck_; }
+
+    /// The moment is in the frame on show.
+    Q_INVOKABLE void fixMoment(int moment);
+    Q_INVOKABLE void freeMoment(int moment);
+    /// Takes the point up, to be placed by the next tap where it is not marked.
+    Q_INVOKABLE void takeUp(int landmark);
+    Q_INVOKABLE void placeAt(double x, double y);
+    /// Goes where the advice is about and takes its mark up.
+    Q_INVOKABLE void followAdvice(int row);
+    /// Opens a checkpoint: its moment, and what it is measured from. The open one closes.
+    Q_INVOKABLE void toggleCheck(const QString& key);
+
     Q_INVOKABLE void goTo(int frame);
     Q_INVOKABLE void step(int frames);
     Q_INVOKABLE void jumpTo(int momentRow);
@@ -109,12 +138,15 @@ class SwingModel : public stage::StageSource {
     void noticeChanged();
     void playingChanged();
     void selectionChanged();
+    void adviceChanged();
+    void openCheckChanged();
     void savedToDisk();
 
   private:
     void takeState(const std::shared_ptr<const DeskState>& state);
     void takePicture(int frame, double seconds, const QImage& picture);
     void fillFrame();
+    void fillConstruction(const analysis::Outcome& outcome);
     void askForStills();
     void setProblem(const QString& sentence);
     void setNotice(const QString& sentence);
@@ -135,12 +167,16 @@ class SwingModel : public stage::StageSource {
     bool filmOpen_ = false;
     bool first_ = true; ///< no state of this swing has arrived yet
     std::set<int> stillsAsked_;
+    bool placing_ = false;
+    QString openCheck_;
+    Advices advice_;
     std::optional<marks::Landmark> grabbed_;
     std::optional<base::Vec2> grabbedAt_; ///< where the finger has it, ahead of the desk
     QTimer play_;
     QElapsedTimer playClock_;
     double playFrom_ = 0.0;
     // Threads last: they are stopped before anything they answer to goes away.
+    std::unique_ptr<AdviceWorker> adviser_;
     std::unique_ptr<FilmReader> film_;
     std::unique_ptr<DeskThread> desk_;
 };

@@ -3,23 +3,32 @@
 import QtQuick
 import QtQuick.Templates as T
 
-// One of a few panels: equal segments side by side.
-Row {
+// One of a few panels: equal segments side by side, on two lines where the words have no room on one.
+Grid {
     id: row
     property var labels: []
     property int current: 0
     signal chosen(int index)
+    readonly property real widest: {
+        let most = 0
+        for (let i = 0; i < words.count; ++i)
+            most = Math.max(most, words.itemAt(i) ? words.itemAt(i).advance : 0)
+        return most + Theme.mm(2)
+    }
+    columns: labels.length > 2 && widest * labels.length > width ? Math.ceil(labels.length / 2) : labels.length
     spacing: -Theme.line
     Accessible.role: Accessible.PageTabList
     Accessible.name: qsTr("Panels")
     Repeater {
+        id: words
         model: row.labels
         T.AbstractButton {
             id: segment
             required property int index
             required property string modelData
             readonly property bool isCurrent: row.current === index
-            width: (row.width + (row.labels.length - 1) * Theme.line) / row.labels.length
+            readonly property real advance: metrics.advanceWidth
+            width: (row.width + (row.columns - 1) * Theme.line) / row.columns
             height: Math.max(Theme.target, word.implicitHeight + Theme.mm(2))
             focusPolicy: Qt.StrongFocus
             text: modelData
@@ -28,6 +37,11 @@ Row {
             Accessible.selectable: true
             Accessible.selected: isCurrent
             onClicked: row.chosen(index)
+            TextMetrics {
+                id: metrics
+                text: segment.text
+                font: word.font
+            }
             background: Rectangle {
                 color: segment.isCurrent ? Theme.accent : segment.down ? Theme.pressed : Theme.card
                 border.color: Theme.edge

@@ -125,6 +125,43 @@ Drawing drawing(const QString& name) {
         polyline(d.lines, {{12, 9.5}, {12, 15}});
         polyline(d.lines, {{5.5, 10.5}, {18.5, 10.5}});
         polyline(d.lines, {{8, 21.5}, {12, 15}, {16, 21.5}});
+    } else if (name == u"target") {
+        d.lines.addEllipse(QPointF(12, 12), 5.5, 5.5);
+        polyline(d.lines, {{12, 2.5}, {12, 9.5}});
+        polyline(d.lines, {{12, 14.5}, {12, 21.5}});
+        polyline(d.lines, {{2.5, 12}, {9.5, 12}});
+        polyline(d.lines, {{14.5, 12}, {21.5, 12}});
+    } else if (name == u"flag") {
+        polyline(d.lines, {{6, 21.5}, {6, 3}});
+        polyline(d.areas, {{6, 3.5}, {19.5, 8}, {6, 12.5}}, true);
+    } else if (name == u"pencil") {
+        polyline(d.lines, {{4, 20}, {5.2, 14.8}, {16, 4}, {20, 8}, {9.2, 18.8}}, true);
+    } else if (name == u"ball") {
+        d.areas.addEllipse(QPointF(5.5, 18.5), 3, 3);
+        d.lines.moveTo(9, 15);
+        d.lines.cubicTo(QPointF(11, 7), QPointF(14, 5), QPointF(20, 5));
+    } else if (name == u"loop") {
+        polyline(d.lines, {{4, 12}, {4, 7}, {18, 7}});
+        polyline(d.lines, {{15, 3.5}, {18.5, 7}, {15, 10.5}});
+        polyline(d.lines, {{20, 12}, {20, 17}, {6, 17}});
+        polyline(d.lines, {{9, 13.5}, {5.5, 17}, {9, 20.5}});
+    } else if (name == u"strip") {
+        d.lines.addRoundedRect(QRectF(2.5, 6, 5.5, 12), 1, 1);
+        d.lines.addRoundedRect(QRectF(9.25, 6, 5.5, 12), 1, 1);
+        d.lines.addRoundedRect(QRectF(16, 6, 5.5, 12), 1, 1);
+    } else if (name == u"person") {
+        d.lines.addEllipse(QPointF(12, 7.5), 4, 4);
+        d.lines.moveTo(4, 21);
+        d.lines.cubicTo(QPointF(4.5, 12.5), QPointF(19.5, 12.5), QPointF(20, 21));
+    } else if (name == u"text-size") {
+        polyline(d.lines, {{2.5, 18.5}, {6, 9}, {9.5, 18.5}});
+        polyline(d.lines, {{3.8, 15}, {8.2, 15}});
+        polyline(d.lines, {{11, 18.5}, {16.5, 4}, {22, 18.5}});
+        polyline(d.lines, {{13, 13.5}, {20, 13.5}});
+    } else if (name == u"bin") {
+        polyline(d.lines, {{4, 6.5}, {20, 6.5}});
+        polyline(d.lines, {{9, 6}, {9, 3.5}, {15, 3.5}, {15, 6}});
+        polyline(d.lines, {{6, 7}, {7, 20.5}, {17, 20.5}, {18, 7}});
     } else if (name == u"swing") {
         d.lines.moveTo(4, 5);
         d.lines.cubicTo(QPointF(2.5, 15), QPointF(9, 20), QPointF(20, 18.5));

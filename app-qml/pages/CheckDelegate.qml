@@ -21,20 +21,18 @@ T.AbstractButton {
     required property string help
     required property int frame
     required property string spoken
-    property bool open: false
-    signal showMoment(int frame)
+    required property string key
+    required property string marks
+    required property bool open
+    signal toggled()
 
     implicitHeight: Math.max(Theme.target, body.implicitHeight + 2 * Theme.mm(1.6))
     focusPolicy: Qt.StrongFocus
     text: label
     Accessible.role: Accessible.Button
     Accessible.name: spoken
-    Accessible.description: open ? help : ""
-    onClicked: {
-        open = !open
-        if (open && frame >= 0)
-            showMoment(frame)
-    }
+    Accessible.description: open ? [help, rangeText.text, shareText.text, marks].filter(t => t !== "").join("\n") : ""
+    onClicked: toggled()
     background: Rectangle {
         color: row.down ? Theme.pressed : "transparent"
         border.color: Theme.accent
@@ -114,15 +112,23 @@ T.AbstractButton {
                 text: row.help
             }
             BodyText {
+                id: rangeText
                 Layout.fillWidth: true
                 visible: row.open && row.range !== ""
                 text: row.source !== "" ? qsTr("Good: %1 (%2)").arg(row.range).arg(row.source) : qsTr("Good: %1").arg(row.range)
                 font.pixelSize: Theme.smallSize
             }
             BodyText {
+                id: shareText
                 Layout.fillWidth: true
                 visible: row.open && row.share !== ""
                 text: qsTr("How sure of \u201c%1\u201d: %2").arg(row.word).arg(row.share)
+                font.pixelSize: Theme.smallSize
+            }
+            BodyText {
+                Layout.fillWidth: true
+                visible: row.open && row.marks !== ""
+                text: qsTr("Measured from:") + "\n" + row.marks
                 font.pixelSize: Theme.smallSize
             }
         }

@@ -29,9 +29,20 @@ Rectangle {
             Layout.margins: Theme.gap
             Layout.bottomMargin: Theme.mm(1)
             visible: !panel.listOnly
-            labels: [qsTr("Checks"), qsTr("Numbers"), qsTr("Notes")]
+            labels: [qsTr("Checks"), qsTr("Numbers"), qsTr("Notes"), qsTr("Tools")]
             current: panel.tab
-            onChosen: (index) => panel.tab = index
+            onChosen: (index) => {
+                panel.tab = index
+                tools.close()
+            }
+        }
+        AdviceButton {
+            Layout.fillWidth: true
+            Layout.leftMargin: Theme.gap
+            Layout.rightMargin: Theme.gap
+            Layout.bottomMargin: Theme.mm(1)
+            visible: panel.tab === 0 && !panel.listOnly && panel.swing.advice.length > 0
+            swing: panel.swing
         }
         ListView {
             id: checks
@@ -48,9 +59,27 @@ Rectangle {
             }
             Accessible.role: Accessible.List
             Accessible.name: qsTr("Checkpoints")
+            section.property: "group"
+            section.delegate: Rectangle {
+                id: heading
+                required property string section
+                width: checks.width
+                implicitHeight: headingText.implicitHeight + Theme.mm(1.4)
+                color: Theme.pressed
+                BodyText {
+                    id: headingText
+                    anchors.verticalCenter: parent.verticalCenter
+                    x: Theme.pad
+                    width: parent.width - 2 * Theme.pad
+                    font.pixelSize: Theme.smallSize
+                    font.bold: true
+                    text: [qsTr("Good: keep it"), qsTr("Watch"), qsTr("Work on it"), qsTr("Cannot tell yet")][parseInt(heading.section)]
+                }
+            }
             delegate: CheckDelegate {
                 width: checks.width
-                onShowMoment: (frame) => panel.swing.goTo(frame)
+                open: key === panel.swing.openCheck
+                onToggled: panel.swing.toggleCheck(key)
             }
             BodyText {
                 anchors.centerIn: parent
@@ -90,6 +119,13 @@ Rectangle {
                 size: numbers.visibleArea.heightRatio
                 position: numbers.visibleArea.yPosition
             }
+        }
+        ToolsPanel {
+            id: tools
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            visible: panel.tab === 3
+            swing: panel.swing
         }
         BodyNotesPanel {
             Layout.fillWidth: true

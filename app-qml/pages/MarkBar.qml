@@ -46,6 +46,14 @@ Rectangle {
                 }
             }
             IconButton {
+                visible: !bar.swing.selectedHere
+                glyph: "target"
+                label: qsTr("Place it by a tap on the picture")
+                strong: bar.swing.placing
+                onClicked: bar.swing.placing = !bar.swing.placing
+            }
+            IconButton {
+                visible: bar.swing.selectedHere
                 glyph: "eye-off"
                 label: qsTr("Not visible here")
                 enabled: bar.swing.selectedHere

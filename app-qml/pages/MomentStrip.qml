@@ -40,6 +40,7 @@ Item {
             required property string time
             required property string how
             required property var still
+            required property bool byHand
             readonly property bool isCurrent: strip.swing.moments.current === index
             width: Math.max(Theme.target * 1.3, words.implicitWidth + Theme.mm(4), strip.withStills ? Theme.mm(19) : 0)
             height: list.height
@@ -76,13 +77,23 @@ Item {
                     id: words
                     anchors.horizontalCenter: parent.horizontalCenter
                     y: strip.stillHeight + (parent.height - strip.stillHeight - height) / 2
-                    Text {
+                    Row {
                         anchors.horizontalCenter: parent.horizontalCenter
-                        text: chip.label
-                        color: chip.isCurrent ? Theme.accentInk : Theme.ink
-                        font.pixelSize: Theme.bodySize
-                        font.bold: true
-                        textFormat: Text.PlainText
+                        spacing: Theme.mm(0.8)
+                        Glyph {
+                            visible: chip.byHand
+                            width: Theme.bodySize
+                            height: width
+                            name: "flag"
+                            color: chip.isCurrent ? Theme.accentInk : Theme.ink
+                        }
+                        Text {
+                            text: chip.label
+                            color: chip.isCurrent ? Theme.accentInk : Theme.ink
+                            font.pixelSize: Theme.bodySize
+                            font.bold: true
+                            textFormat: Text.PlainText
+                        }
                     }
                     Text {
                         anchors.horizontalCenter: parent.horizontalCenter

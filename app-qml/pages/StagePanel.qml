@@ -27,7 +27,8 @@ Rectangle {
         Accessible.name: qsTr("Picture of the swing, %1").arg(panel.swing.frameText)
         Accessible.description: panel.swing.hasSelection ? panel.swing.selectedName + ": " + panel.swing.selectedText : ""
         onMarkTapped: (landmark) => panel.swing.select(landmark)
-        onEmptyTapped: panel.swing.deselect()
+        placing: panel.swing.placing
+        onEmptyTapped: (x, y) => panel.swing.placing ? panel.swing.placeAt(x, y) : panel.swing.deselect()
         onMarkGrabbed: (landmark) => panel.swing.grab(landmark)
         onMarkMoved: (x, y) => panel.swing.moveGrabbed(x, y)
         onMarkReleased: panel.swing.drop()

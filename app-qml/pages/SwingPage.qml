@@ -56,6 +56,8 @@ FocusScope {
             if (!stagePanel.cancelGesture()) {
                 if (page.swing.hasSelection)
                     page.swing.deselect()
+                else if (page.swing.openCheck !== "")
+                    page.swing.toggleCheck(page.swing.openCheck)
                 else
                     page.back()
             }

@@ -5,6 +5,7 @@
 #include <QImage>
 #include <QObject>
 #include <QRectF>
+#include <QString>
 #include <QtQml/qqmlregistration.h>
 #include <optional>
 #include <vector>
@@ -17,10 +18,18 @@ namespace plumbmark::stage {
 
 /// One line over the picture, in picture coordinates.
 struct StageLine {
-    enum class Kind { body, plumb, shaft };
+    enum class Kind { body, plumb, shaft, level, before };
     base::Vec2 a;
     base::Vec2 b;
     Kind kind = Kind::body;
+};
+
+/// A drawing of the coach, where it lies in the frame on show.
+struct StageDrawing {
+    enum class Shape { plumb, line, angle, arrow, ellipse, freehand, text };
+    Shape shape = Shape::line;
+    std::vector<base::Vec2> points; ///< of a plumb line: foot and top
+    QString text;
 };
 
 /// What stands on the stage: one frame and everything that belongs to exactly this frame.
@@ -31,6 +40,10 @@ struct StageContent {
     marks::FrameMarks marks;
     std::optional<club::ShaftSample> shaft;
     std::vector<StageLine> extraLines; ///< plumb lines and the like
+    std::vector<StageDrawing> drawings;
+    /// What a number is measured from. While it is shown, only its lines and the marks it needs are.
+    std::vector<StageLine> construction;
+    std::vector<marks::Landmark> needed;
     std::optional<marks::Landmark> selected;
     QRectF playerBox; ///< the player through the whole swing; empty while unknown
 };

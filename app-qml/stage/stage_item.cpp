@@ -132,8 +132,16 @@ void StageItem::geometryChange(const QRectF& now, const QRectF& before) {
 }
 
 void StageItem::paintOver(QPainter& painter) const {
+    if (source_ && draft_.size() == 1) { // the first tap of an angle, or a finger just down
+        const QPointF at = view_.toItem(draft_.front());
+        paintLine(painter, at - QPointF(pixelsPerMm_, 0), at + QPointF(pixelsPerMm_, 0),
+                  StageLine::Kind::shaft, pixelsPerMm_);
+    }
     if (source_) {
         paintOverlay(painter, source_->stageContent(), view_, pixelsPerMm_, showMarks_, loupe_);
+        if (draft_.size() > 1) {
+            paintDrawing(painter, draft(), view_, pixelsPerMm_);
+        }
     }
 }
 
@@ -176,7 +184,16 @@ void StageItem::press(QPointF at) {
     pressedAt_ = lastAt_ = at;
     swipeRest_ = 0;
     candidate_.reset();
-    if (source_ && editable_ && showMarks_) {
+    if (!drawShape_.isEmpty()) {
+        if (drawShape_ != QStringLiteral("angle")) {
+            draft_.clear();
+        }
+        draft_.push_back(view_.toPicture(at));
+        setGesture(Gesture::draw);
+        overlay_->update();
+        return;
+    }
+    if (source_ && editable_ && showMarks_ && !placing_) {
         candidate_ = handleAt(source_->stageContent(), view_, at, kCatchRadius * pixelsPerMm_);
     }
     sinceMove_.start();
@@ -217,6 +234,21 @@ void StageItem::moveTo(QPointF at) {
         overlay_->update();
         break;
     }
+    case Gesture::draw: {
+        const base::Vec2 here = view_.toPicture(at);
+        if (drawShape_ == QStringLiteral("freehand")) {
+            if (base::length(here - draft_.back()) * view_.scale() >= 0.6 * pixelsPerMm_) {
+                draft_.push_back(here);
+            }
+        } else if (drawShape_ == QStringLiteral("angle")) {
+            draft_.back() = here;
+        } else {
+            draft_.resize(1);
+            draft_.push_back(here);
+        }
+        overlay_->update();
+        break;
+    }
     case Gesture::swipe: {
         swipeRest_ += delta.x() / (kMillimetresPerFrame * pixelsPerMm_);
         const int frames = static_cast<int>(std::trunc(swipeRest_));
@@ -241,18 +273,71 @@ void StageItem::release() {
     loupe_.reset();
     setGesture(Gesture::none);
     overlay_->update();
+    if (was == Gesture::draw) {
+        finishDrawing(lastAt_);
+        return;
+    }
     if (was == Gesture::mark) {
         emit markReleased();
     } else if (was == Gesture::pressed) {
         if (candidate_) {
             emit markTapped(static_cast<int>(*candidate_));
         } else {
-            emit emptyTapped();
+            const base::Vec2 at = view_.toPicture(pressedAt_);
+            emit emptyTapped(std::clamp(at.x, 0.0, view_.pictureSize().width()),
+                             std::clamp(at.y, 0.0, view_.pictureSize().height()));
         }
     }
 }
 
+void StageItem::setDrawShape(const QString& shape) {
+    if (drawShape_ != shape) {
+        drawShape_ = shape;
+        draft_.clear();
+        overlay_->update();
+        emit drawShapeChanged();
+    }
+}
+
+/// A finger is up: the shape is whole, or waits for the next tap (angle), or was too small to mean anything.
+void StageItem::finishDrawing(QPointF at) {
+    const bool angle = drawShape_ == QStringLiteral("angle");
+    if (angle && draft_.size() < 3) {
+        return;
+    }
+    const bool byTap = angle || drawShape_ == QStringLiteral("text") || drawShape_ == QStringLiteral("plumb");
+    const QPointF way = at - pressedAt_;
+    if (!byTap && (draft_.size() < 2 || std::hypot(way.x(), way.y()) < kDragStart * pixelsPerMm_) &&
+        drawShape_ != QStringLiteral("freehand")) {
+        draft_.clear();
+        return;
+    }
+    if (drawShape_ == QStringLiteral("text")) {
+        draft_ = {view_.toPicture(at)};
+    }
+    QVariantList points;
+    for (const base::Vec2 p : draft_) {
+        points << std::clamp(p.x, 0.0, view_.pictureSize().width())
+               << std::clamp(p.y, 0.0, view_.pictureSize().height());
+    }
+    const bool enough = draft_.size() > 1 || byTap;
+    draft_.clear();
+    if (enough) {
+        emit drawn(points);
+    }
+}
+
+StageDrawing StageItem::draft() const {
+    static const QStringList kShapes{QStringLiteral("plumb"),   QStringLiteral("line"),
+                                     QStringLiteral("angle"),   QStringLiteral("arrow"),
+                                     QStringLiteral("ellipse"), QStringLiteral("freehand"),
+                                     QStringLiteral("text")};
+    const auto index = kShapes.indexOf(drawShape_);
+    return {index < 0 ? StageDrawing::Shape::line : static_cast<StageDrawing::Shape>(index), draft_, {}};
+}
+
 void StageItem::abandon() {
+    draft_.clear();
     const bool was = dragging();
     loupe_.reset();
     setGesture(Gesture::spent);

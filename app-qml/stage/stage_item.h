@@ -5,9 +5,11 @@
 #include <QElapsedTimer>
 #include <QPointer>
 #include <QQuickItem>
+#include <QVariantList>
 #include <QtQml/qqmlregistration.h>
 #include <map>
 #include <optional>
+#include <vector>
 
 #include "stage/stage_content.h"
 #include "stage/stage_painter.h"
@@ -29,6 +31,10 @@ class StageItem : public QQuickItem {
     Q_PROPERTY(double pixelsPerMm MEMBER pixelsPerMm_ WRITE setPixelsPerMm NOTIFY pixelsPerMmChanged)
     Q_PROPERTY(bool showMarks READ showMarks WRITE setShowMarks NOTIFY showMarksChanged)
     Q_PROPERTY(bool editable MEMBER editable_ NOTIFY editableChanged)
+    /// The next tap tells where a point is; marks do not catch it.
+    Q_PROPERTY(bool placing MEMBER placing_ NOTIFY placingChanged)
+    /// "", or the shape a finger draws: plumb, line, angle, arrow, ellipse, freehand, text.
+    Q_PROPERTY(QString drawShape READ drawShape WRITE setDrawShape NOTIFY drawShapeChanged)
     Q_PROPERTY(bool magnified READ magnified NOTIFY viewChanged)
     Q_PROPERTY(bool dragging READ dragging NOTIFY draggingChanged)
     /// The picture's top left and the scale, for whoever must find a picture point on the screen.
@@ -48,6 +54,9 @@ class StageItem : public QQuickItem {
     [[nodiscard]] QRectF pictureRect() const { return view_.pictureRect(); }
     [[nodiscard]] const StageView& view() const { return view_; }
 
+    [[nodiscard]] QString drawShape() const { return drawShape_; }
+    void setDrawShape(const QString& shape);
+
     Q_INVOKABLE void showWhole();
     Q_INVOKABLE void showPlayer();
     /// Gives a dragged mark back; false when nothing was dragged.
@@ -64,7 +73,11 @@ class StageItem : public QQuickItem {
     void draggingChanged();
 
     void markTapped(int landmark);
-    void emptyTapped();
+    void placingChanged();
+    void drawShapeChanged();
+    void emptyTapped(double x, double y); ///< picture px
+    /// A drawing is finished: its points, x and y in turn, picture px.
+    void drawn(const QVariantList& points);
     void markGrabbed(int landmark);
     void markMoved(double x, double y); ///< where the grabbed mark now is, picture px
     void markReleased();
@@ -83,7 +96,7 @@ class StageItem : public QQuickItem {
     void wheelEvent(QWheelEvent* event) override;
 
   private:
-    enum class Gesture { none, pressed, mark, swipe, pan, pinch, spent };
+    enum class Gesture { none, pressed, mark, draw, swipe, pan, pinch, spent };
 
     void press(QPointF at);
     void moveTo(QPointF at);
@@ -93,6 +106,8 @@ class StageItem : public QQuickItem {
     void takeContent();
     void viewMoved();
     void placeLoupe(QPointF finger);
+    void finishDrawing(QPointF at);
+    [[nodiscard]] StageDrawing draft() const;
 
     QPointer<StageSource> source_;
     StageOverlay* overlay_ = nullptr;
@@ -107,6 +122,9 @@ class StageItem : public QQuickItem {
     qint64 pictureKey_ = 0;
 
     Gesture gesture_ = Gesture::none;
+    bool placing_ = false;
+    QString drawShape_;
+    std::vector<base::Vec2> draft_; ///< of the drawing under the finger
     QPointF pressedAt_;
     QPointF lastAt_;
     std::optional<marks::Landmark> candidate_;

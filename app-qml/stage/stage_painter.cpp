@@ -2,7 +2,10 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "stage/stage_painter.h"
 
+#include <QFontMetricsF>
+#include <QLocale>
 #include <QPainterPath>
+#include <algorithm>
 #include <cmath>
 
 namespace plumbmark::stage {
@@ -16,6 +19,7 @@ const QColor kBody(255, 255, 255);
 const QColor kShaft(240, 228, 66); // pale yellow: lightest of the safe set, on a dark edge 15.9 : 1
 const QColor kPlumb(86, 180, 233); // sky blue: on a dark edge 9.1 : 1
 const QColor kSelected(240, 228, 66);
+const QColor kLevel(255, 178, 102); // light orange: on a dark edge 11.7 : 1
 
 void edgedLine(QPainter& painter, QPointF a, QPointF b, const QColor& core, double width, double edge,
                Qt::PenStyle style = Qt::SolidLine) {
@@ -23,6 +27,34 @@ void edgedLine(QPainter& painter, QPointF a, QPointF b, const QColor& core, doub
     painter.drawLine(a, b);
     painter.setPen(QPen(core, width, style, style == Qt::SolidLine ? Qt::RoundCap : Qt::FlatCap));
     painter.drawLine(a, b);
+}
+
+double angleBetween(QPointF a, QPointF corner, QPointF b) {
+    const QLineF one(corner, a), two(corner, b);
+    const double angle = std::abs(one.angleTo(two));
+    return angle > 180 ? 360 - angle : angle;
+}
+
+void edgedWords(QPainter& painter, QPointF at, const QString& words, double mm, bool centred = false) {
+    QFont font = painter.font();
+    font.setPixelSize(std::max(12, qRound(4.2 * mm)));
+    font.setBold(true);
+    QPainterPath path;
+    const double width = QFontMetricsF(font).horizontalAdvance(words);
+    path.addText(at - QPointF(centred ? width / 2 : 0, 0), font, words);
+    painter.strokePath(path, QPen(kDarkEdge, 1.0 * mm, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    painter.fillPath(path, kBody);
+}
+
+/// A path with the same dark edge and light core as the lines.
+void edgedPath(QPainter& painter, const QPainterPath& path, const QColor& core, double mm,
+               Qt::PenStyle style = Qt::SolidLine) {
+    painter.setBrush(Qt::NoBrush);
+    painter.setPen(QPen(kDarkEdge, 1.0 * mm, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    painter.drawPath(path);
+    painter.setPen(
+        QPen(core, 0.5 * mm, style, style == Qt::SolidLine ? Qt::RoundCap : Qt::FlatCap, Qt::RoundJoin));
+    painter.drawPath(path);
 }
 
 bool isLead(Landmark l) {
@@ -33,6 +65,10 @@ bool isTrail(Landmark l) {
 }
 
 bool isShown(Landmark l, const StageContent& content, double zoom) {
+    if (!content.construction.empty()) {
+        return content.selected == l ||
+               std::find(content.needed.begin(), content.needed.end(), l) != content.needed.end();
+    }
     return isMainHandle(l) || zoom >= kFineHandlesFromZoom || content.selected == l;
 }
 
@@ -111,16 +147,14 @@ void paintOverlay(QPainter& painter, const StageContent& content, const StageVie
     const double core = 0.5 * mm;
     const double edge = 0.25 * mm;
     if (showMarks) {
-        for (const StageLine& line : content.extraLines) {
-            const bool plumb = line.kind == StageLine::Kind::plumb;
-            QPen dashes(kPlumb);
-            edgedLine(painter, view.toItem(line.a), view.toItem(line.b), plumb ? kPlumb : kBody, core, edge,
-                      plumb ? Qt::DashLine : Qt::SolidLine);
+        const bool building = !content.construction.empty();
+        for (const StageLine& line : building ? content.construction : content.extraLines) {
+            paintLine(painter, view.toItem(line.a), view.toItem(line.b), line.kind, mm);
         }
-        for (const StageLine& line : bodyLines(content.marks)) {
+        for (const StageLine& line : building ? std::vector<StageLine>() : bodyLines(content.marks)) {
             edgedLine(painter, view.toItem(line.a), view.toItem(line.b), kBody, core * 0.8, edge * 0.8);
         }
-        if (content.shaft && content.shaft->head) {
+        if (!building && content.shaft && content.shaft->head) {
             const base::Vec2 from = content.shaft->butt.value_or(content.shaft->through);
             edgedLine(painter, view.toItem(from), view.toItem(*content.shaft->head), kShaft, core, edge);
         }
@@ -136,8 +170,101 @@ void paintOverlay(QPainter& painter, const StageContent& content, const StageVie
             paintHandle(painter, view.toItem(mark.at), *content.selected, mark, true, mm);
         }
     }
+    for (const StageDrawing& drawing : content.drawings) {
+        paintDrawing(painter, drawing, view, mm);
+    }
     if (loupe) {
         paintLoupe(painter, content, view, mm, *loupe);
+    }
+}
+
+void paintLine(QPainter& painter, QPointF a, QPointF b, StageLine::Kind kind, double mm) {
+    const double core = 0.5 * mm, edge = 0.25 * mm;
+    switch (kind) {
+    case StageLine::Kind::plumb:
+        edgedLine(painter, a, b, kPlumb, core, edge, Qt::DashLine);
+        break;
+    case StageLine::Kind::shaft:
+        edgedLine(painter, a, b, kShaft, core, edge);
+        break;
+    case StageLine::Kind::level:
+        edgedLine(painter, a, b, kLevel, core, edge);
+        break;
+    case StageLine::Kind::before:
+        edgedLine(painter, a, b, kBody, core * 0.8, edge, Qt::DashLine);
+        break;
+    case StageLine::Kind::body:
+        edgedLine(painter, a, b, kBody, core, edge);
+        break;
+    }
+}
+
+void paintDrawing(QPainter& painter, const StageDrawing& drawing, const StageView& view, double mm) {
+    std::vector<QPointF> p;
+    for (const base::Vec2 point : drawing.points) {
+        p.push_back(view.toItem(point));
+    }
+    if (p.empty()) {
+        return;
+    }
+    using Shape = StageDrawing::Shape;
+    QPainterPath path;
+    switch (drawing.shape) {
+    case Shape::plumb:
+        if (p.size() > 1) {
+            paintLine(painter, p[0], p[1], StageLine::Kind::plumb, mm);
+            QPainterPath bob;
+            bob.addPolygon(
+                QPolygonF({p[0] + QPointF(-1.1, -2.2) * mm, p[0] + QPointF(1.1, -2.2) * mm, p[0]}));
+            bob.closeSubpath();
+            painter.strokePath(bob, QPen(kDarkEdge, 0.5 * mm));
+            painter.fillPath(bob, kPlumb);
+        }
+        break;
+    case Shape::line:
+    case Shape::arrow:
+        if (p.size() > 1) {
+            path.moveTo(p[0]);
+            path.lineTo(p[1]);
+            const QPointF along = p[1] - p[0];
+            const double length = std::hypot(along.x(), along.y());
+            if (drawing.shape == Shape::arrow && length > 0) {
+                const QPointF back = along / length * std::min(3.6 * mm, length);
+                const QPointF side(-back.y() * 0.6, back.x() * 0.6);
+                path.moveTo(p[1] - back + side);
+                path.lineTo(p[1]);
+                path.lineTo(p[1] - back - side);
+            }
+            edgedPath(painter, path, kShaft, mm);
+        }
+        break;
+    case Shape::angle:
+        path.moveTo(p[0]);
+        for (std::size_t i = 1; i < p.size(); ++i) {
+            path.lineTo(p[i]);
+        }
+        edgedPath(painter, path, kShaft, mm);
+        if (p.size() == 3) {
+            edgedWords(painter, p[1] + QPointF(1.6, -1.6) * mm,
+                       QLocale().toString(qRound(angleBetween(p[0], p[1], p[2]))) + QChar(0x00b0), mm);
+        }
+        break;
+    case Shape::ellipse:
+        if (p.size() > 1) {
+            path.addEllipse(QRectF(p[0], p[1]).normalized());
+            edgedPath(painter, path, kShaft, mm);
+        }
+        break;
+    case Shape::freehand:
+        path.moveTo(p[0]);
+        for (std::size_t i = 1; i < p.size(); ++i) {
+            path.lineTo(p[i]);
+        }
+        edgedPath(painter, path, kShaft, mm);
+        break;
+    case Shape::text:
+        edgedWords(painter, p[0], drawing.text, mm, true);
+        break;
     }
 }
 

@@ -23,6 +23,12 @@ struct Loupe {
 void paintOverlay(QPainter& painter, const StageContent& content, const StageView& view, double pixelsPerMm,
                   bool showMarks, const std::optional<Loupe>& loupe);
 
+/// One drawing with dark edge and light core.
+void paintDrawing(QPainter& painter, const StageDrawing& drawing, const StageView& view, double pixelsPerMm);
+
+/// A line as the overlay draws it, between two points of the device: for pictures that are no stage.
+void paintLine(QPainter& painter, QPointF a, QPointF b, StageLine::Kind kind, double pixelsPerMm);
+
 /// The nearest handle not farther than `radius` (logical px) from `at`; the selected one also within twice
 /// that.
 [[nodiscard]] std::optional<marks::Landmark> handleAt(const StageContent& content, const StageView& view,

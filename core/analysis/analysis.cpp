@@ -99,7 +99,15 @@ void addClub(marks::Track& track, const club::ShaftTrack& shaft, const std::opti
     }
 }
 
-Outcome conclude(const Evidence& e, const marks::HandMarks& handMarks) {
+/// Moments set by hand, as the finder takes them.
+marks::Moments fixed(marks::Moments fixes) {
+    for (marks::Moment& fix : fixes) {
+        fix.foundBy = "hand mark";
+    }
+    return fixes;
+}
+
+Outcome conclude(const Evidence& e, const marks::HandMarks& handMarks, const marks::Moments& momentFixes) {
     Outcome out;
     out.clip = e.clip;
     out.context = e.request.context;
@@ -170,8 +178,17 @@ Outcome conclude(const Evidence& e, const marks::HandMarks& handMarks) {
             out.hit = hit;
         }
     }
-    auto found = swing::findMoments(
-        {out.track, out.shaft, out.ball, out.scene, out.context, out.timeScale, e.hits, passes, {}});
+    // Impact set by hand and the club's own fit may differ by what both leave open; where they contradict
+    // each other the hand holds.
+    if (const auto* impact = marks::find(momentFixes, marks::MomentId::impact); impact && out.hit) {
+        const double apart = std::abs((impact->time - out.hit->time).value());
+        if (apart > 3.0 * std::hypot(impact->sigma.value(), out.hit->sigma.value())) {
+            out.hit.reset();
+            passes.reset();
+        }
+    }
+    auto found = swing::findMoments({out.track, out.shaft, out.ball, out.scene, out.context, out.timeScale,
+                                     e.hits, passes, fixed(momentFixes)});
     out.moments = std::move(found.moments);
     if (const auto* address = marks::find(out.moments, marks::MomentId::address)) {
         steadyAddress(automatic, address->time, e.timeScale.realPerShown, out.scene.scale.pixelsPerStature,
@@ -277,14 +294,14 @@ base::Result<std::optional<Analysed>> analyse(video::Clip& clip, const NetworkBy
     }
     e->ball = club::findBall(ballEvidence, e->shaft, fitContext(*e));
 
-    Analysed analysed{conclude(*e, request.handMarks), e};
+    Analysed analysed{conclude(*e, request.handMarks, request.momentFixes), e};
     // The jolt of the hit must not be smoothed: once impact is known, the body's track is made again around
     // it.
     if (const auto* impact = marks::find(analysed.outcome.moments, marks::MomentId::impact);
         impact && !e->observations.empty()) {
         e->body = body::autoTrack(e->observations, e->times, request.context,
                                   {e->timeScale.realPerShown, impact->time});
-        analysed.outcome = conclude(*e, request.handMarks);
+        analysed.outcome = conclude(*e, request.handMarks, request.momentFixes);
     }
     if (progress.cancelled()) {
         return std::optional<Analysed>{};
@@ -294,7 +311,12 @@ base::Result<std::optional<Analysed>> analyse(video::Clip& clip, const NetworkBy
 }
 
 Outcome recompute(const Evidence& evidence, const marks::HandMarks& handMarks) {
-    return conclude(evidence, handMarks);
+    return conclude(evidence, handMarks, evidence.request.momentFixes);
+}
+
+Outcome recompute(const Evidence& evidence, const marks::HandMarks& handMarks,
+                  const marks::Moments& momentFixes) {
+    return conclude(evidence, handMarks, momentFixes);
 }
 
 } // namespace plumbmark::analysis

@@ -47,6 +47,8 @@ struct Request {
     std::optional<double> captureFps;                           ///< told by the coach
     marks::HandMarks handMarks;
     coaching::BodyCard card; ///< what the student's body card changes of judging and cautions
+    /// Key moments set by hand: facts, never moved by software. `foundBy` is always told as "hand mark".
+    marks::Moments momentFixes;
 };
 
 /// The pose network's bytes as fetched; nothing = go on with hand marks and tracking only.
@@ -65,7 +67,10 @@ struct Analysed {
 base::Result<std::optional<Analysed>> analyse(video::Clip& clip, const NetworkBytes& network,
                                               const Request& request, const base::Progress& progress);
 
-/// Same answer with other hand marks, from kept evidence only (no pixel is read). Fast enough for a drag.
+/// Same answer with other hand marks, from kept evidence only (no pixel is read). Fast enough for a drag. The
+/// moments set by hand are those of the request that made the evidence, unless others are given.
 [[nodiscard]] Outcome recompute(const Evidence& evidence, const marks::HandMarks& handMarks);
+[[nodiscard]] Outcome recompute(const Evidence& evidence, const marks::HandMarks& handMarks,
+                                const marks::Moments& momentFixes);
 
 } // namespace plumbmark::analysis

@@ -17,13 +17,14 @@ namespace plumbmark::records {
 
 /// Kinds this version understands. Facts of other kinds are kept, merged and passed on untouched.
 namespace kind {
-inline constexpr std::string_view player = "player"; ///< makes a player
-inline constexpr std::string_view lesson = "lesson"; ///< makes a lesson of a player
-inline constexpr std::string_view shot = "shot";     ///< makes a shot of a lesson
-inline constexpr std::string_view clip = "clip";     ///< makes a clip of a shot
-inline constexpr std::string_view set = "set";       ///< gives one field of a player, lesson, shot or clip
-inline constexpr std::string_view mark = "mark";     ///< a landmark placed by hand in one frame of a clip
-inline constexpr std::string_view moment = "moment"; ///< a key moment fixed by hand
+inline constexpr std::string_view player = "player";   ///< makes a player
+inline constexpr std::string_view lesson = "lesson";   ///< makes a lesson of a player
+inline constexpr std::string_view shot = "shot";       ///< makes a shot of a lesson
+inline constexpr std::string_view clip = "clip";       ///< makes a clip of a shot
+inline constexpr std::string_view set = "set";         ///< gives one field of a player, lesson, shot or clip
+inline constexpr std::string_view mark = "mark";       ///< a landmark placed by hand in one frame of a clip
+inline constexpr std::string_view moment = "moment";   ///< a key moment fixed by hand
+inline constexpr std::string_view drawing = "drawing"; ///< a line or word drawn on the picture to explain
 inline constexpr std::string_view findings = "findings"; ///< numbers and checkpoint states of one analysis
 inline constexpr std::string_view accept = "accept";     ///< the coach accepts findings: from now on frozen
 inline constexpr std::string_view plan = "plan";

@@ -33,6 +33,14 @@ template <> struct Words<Surface> {
     static constexpr std::array<std::string_view, 3> list{"mat", "grass", "sand"};
 };
 
+template <> struct Words<Drawing::Shape> {
+    static constexpr std::array<std::string_view, 7> list{"plumb",   "line",     "angle", "arrow",
+                                                          "ellipse", "freehand", "text"};
+};
+template <> struct Words<Drawing::Tie> {
+    static constexpr std::array<std::string_view, 3> list{"picture", "ground", "body"};
+};
+
 template <class E> std::string_view word(E value) {
     return Words<E>::list.at(static_cast<std::size_t>(value));
 }
@@ -160,6 +168,13 @@ std::string_view name(BallPlace value) {
     return word(value);
 }
 std::string_view name(Surface value) {
+    return word(value);
+}
+
+std::string_view name(Drawing::Shape value) {
+    return word(value);
+}
+std::string_view name(Drawing::Tie value) {
     return word(value);
 }
 
@@ -359,6 +374,76 @@ std::optional<MomentFact> momentOf(const Object& body) {
     moment.time = base::Seconds{*time};
     moment.sigma = base::Seconds{*sigma};
     return moment;
+}
+
+Object bodyOf(const Drawing& value) {
+    Object body{{"drawing", value.name}};
+    if (value.removed) {
+        body.emplace("removed", true);
+        return body;
+    }
+    body.emplace("shape", word(value.shape));
+    body.emplace("tie", word(value.tie));
+    if (value.tie == Drawing::Tie::body) {
+        body.emplace("landmark", landmarkName(value.landmark));
+    }
+    body.emplace("frame", value.frame);
+    Array points;
+    for (const base::Vec2 p : value.points) {
+        points.push_back(point(p));
+    }
+    body.emplace("points", std::move(points));
+    if (value.shape == Drawing::Shape::plumb) {
+        body.emplace("height_px", value.height);
+    }
+    putText(body, "text", value.text);
+    return body;
+}
+
+std::optional<Drawing> drawingOf(const Object& body) {
+    constexpr std::size_t mostPoints = 2000, mostText = 200;
+    Drawing drawing;
+    drawing.name = getText(body, "drawing");
+    if (drawing.name.empty()) {
+        return std::nullopt;
+    }
+    drawing.removed = booleanMember(body, "removed").value_or(false);
+    if (drawing.removed) {
+        return drawing;
+    }
+    const auto shape = getWord<Drawing::Shape>(body, "shape");
+    const auto tie = getWord<Drawing::Tie>(body, "tie");
+    const auto frame = integerMember(body, "frame");
+    const auto landmark = marks::landmarkFromName(getText(body, "landmark"));
+    if (!shape || !tie || !frame || *frame < 0 || *frame > (1 << 30) ||
+        (*tie == Drawing::Tie::body && !landmark)) {
+        return std::nullopt;
+    }
+    drawing.shape = *shape;
+    drawing.tie = *tie;
+    drawing.landmark = landmark.value_or(marks::Landmark::nose);
+    drawing.frame = static_cast<int>(*frame);
+    for (const Value& entry : arrayMember(body, "points")) {
+        const auto p = pointOf(&entry);
+        if (!p || !std::isfinite(p->x) || !std::isfinite(p->y)) {
+            return std::nullopt;
+        }
+        drawing.points.push_back(*p);
+    }
+    drawing.height = numberMember(body, "height_px").value_or(0.0);
+    drawing.text = getText(body, "text");
+    static constexpr std::array<std::size_t, 7> kLeast{1, 2, 3, 2, 2, 2, 1};
+    const std::size_t least = kLeast[static_cast<std::size_t>(drawing.shape)];
+    const bool open = drawing.shape == Drawing::Shape::freehand;
+    if (drawing.points.size() < least || (!open && drawing.points.size() > least) ||
+        drawing.points.size() > mostPoints || drawing.text.size() > mostText) {
+        return std::nullopt;
+    }
+    if ((drawing.shape == Drawing::Shape::plumb && !(drawing.height > 0.0)) ||
+        (drawing.shape == Drawing::Shape::text && drawing.text.empty())) {
+        return std::nullopt;
+    }
+    return drawing;
 }
 
 Object bodyOf(const Findings& value) {

@@ -99,6 +99,27 @@ struct MomentFact {
     bool removed = false;
 };
 
+/// A line, shape or word drawn over the film to explain something. It is shown in every frame of the clip.
+/// Points by shape: plumb 1 (its foot; `height` is its length), line and arrow 2, angle 3 (the corner in the
+/// middle), ellipse 2 (opposite corners of its box), freehand 2 and more, text 1.
+struct Drawing {
+    enum class Shape { plumb, line, angle, arrow, ellipse, freehand, text };
+    /// What it keeps to when body and camera move: the picture's own pixels, the place on the ground, or a
+    /// point of the body (or club).
+    enum class Tie { picture, ground, body };
+    std::string name; ///< told apart by it within a clip; a later version of the same drawing keeps it
+    Shape shape = Shape::line;
+    Tie tie = Tie::picture;
+    marks::Landmark landmark = marks::Landmark::nose; ///< for Tie::body
+    int frame = 0;                                    ///< drawn in this frame
+    std::vector<base::Vec2> points;                   ///< picture pixels of that frame
+    double height = 0.0;                              ///< px, of a plumb line
+    std::string text;                                 ///< for Shape::text, at most 200 bytes
+    bool removed = false;                             ///< taken away
+};
+[[nodiscard]] std::string_view name(Drawing::Shape value);
+[[nodiscard]] std::string_view name(Drawing::Tie value);
+
 struct CheckpointFinding {
     std::string id;
     std::optional<marks::MomentId> moment;
@@ -142,6 +163,7 @@ struct Pain {
 [[nodiscard]] Object bodyOf(const Clip& value);
 [[nodiscard]] Object bodyOf(const MarkFact& value);
 [[nodiscard]] Object bodyOf(const MomentFact& value);
+[[nodiscard]] Object bodyOf(const Drawing& value);
 [[nodiscard]] Object bodyOf(const Findings& value);
 [[nodiscard]] Object bodyOf(const Plan& value);
 [[nodiscard]] Object bodyOf(const Practice& value);
@@ -156,6 +178,7 @@ struct Pain {
 [[nodiscard]] std::optional<Clip> clipOf(const Object& body);
 [[nodiscard]] std::optional<MarkFact> markOf(const Object& body);
 [[nodiscard]] std::optional<MomentFact> momentOf(const Object& body);
+[[nodiscard]] std::optional<Drawing> drawingOf(const Object& body);
 [[nodiscard]] Findings findingsOf(const Object& body);
 [[nodiscard]] Plan planOf(const Object& body);
 [[nodiscard]] std::optional<Practice> practiceOf(const Object& body);

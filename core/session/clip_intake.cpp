@@ -6,7 +6,9 @@
 #include <map>
 
 #include "session/body_book.h"
+#include "session/detail/clip_facts.h"
 #include "session/detail/clip_marks.h"
+#include "session/detail/evidence_cache.h"
 #include "session/detail/fields.h"
 #include "video/clip.h"
 
@@ -102,6 +104,11 @@ base::Result<analysis::Request> requestFor(store::Library& library, const base::
         return marks.error();
     }
     request.handMarks = detail::standingMarks(*marks).marks;
+    const auto moments = library.factsOf(id, records::kind::moment);
+    if (!moments) {
+        return moments.error();
+    }
+    request.momentFixes = detail::momentsOf(detail::standing(records::kind::moment, *moments));
     return request;
 }
 
@@ -163,14 +170,25 @@ base::Result<std::optional<ClipIntake::Receipt>> ClipIntake::bringIn(const base:
         full.card = std::move(*card);
     }
     detail::StandingMarks standing;
+    detail::Standing moments;
     std::vector<base::Id> findingsBefore;
     std::optional<records::Entity> clipBefore;
     if (again) {
         const auto findings = library_->factsOf(*again, records::kind::findings);
         const auto marks = library_->factsOf(*again, records::kind::mark);
+        const auto momentFacts = library_->factsOf(*again, records::kind::moment);
         auto entity = library_->entity(*again);
-        if (!findings || !marks || !entity) {
-            return !findings ? findings.error() : !marks ? marks.error() : entity.error();
+        if (!findings || !marks || !momentFacts || !entity) {
+            return !findings      ? findings.error()
+                   : !marks       ? marks.error()
+                   : !momentFacts ? momentFacts.error()
+                                  : entity.error();
+        }
+        moments = detail::standing(records::kind::moment, *momentFacts);
+        for (const marks::Moment& fix : detail::momentsOf(moments)) {
+            if (marks::find(full.momentFixes, fix.id) == nullptr) {
+                full.momentFixes.push_back(fix);
+            }
         }
         for (const records::Fact& fact : records::heads(*findings)) {
             findingsBefore.push_back(fact.id);
@@ -195,6 +213,8 @@ base::Result<std::optional<ClipIntake::Receipt>> ClipIntake::bringIn(const base:
         return std::optional<Receipt>();
     }
 
+    detail::keepEvidence(*library_, film->sha256, network_, full, *(*analysed)->evidence);
+
     const records::Clip record = clipFrom(*film, request, (*clip)->info());
     if (auto good = check(record); !good) {
         return good.error();
@@ -217,6 +237,13 @@ base::Result<std::optional<ClipIntake::Receipt>> ClipIntake::bringIn(const base:
         facts.push_back(
             library_->make(records::kind::mark, path, bodyOf(fact),
                            seen == standing.facts.end() ? std::vector<base::Id>() : seen->second));
+    }
+    for (const marks::Moment& fix : request.momentFixes) {
+        const auto body = bodyOf(records::MomentFact{fix.id, fix.time, fix.sigma, false});
+        const auto place = detail::placeOf(records::kind::moment, body);
+        const auto seen = moments.facts.find(*place);
+        facts.push_back(library_->make(records::kind::moment, path, body,
+                                       seen == moments.facts.end() ? std::vector<base::Id>() : seen->second));
     }
     facts.push_back(library_->make(records::kind::findings, path, bodyOf(findingsOf((*analysed)->outcome)),
                                    findingsBefore));

@@ -32,7 +32,7 @@ class ClipIntake {
     };
 
     /// Blocks for as long as the analysis takes (seconds to minutes); run it on a worker. `request.context`
-    /// says view, hand, club, kind of shot. Hand marks in the request become mark facts. Nothing when
+    /// says view, hand, club, kind of shot. Hand marks and moments in the request become facts. Nothing when
     /// cancelled: then nothing is kept. A shot that already holds a clip of these very bytes and view gets no
     /// second one; its clip is analysed again. Errors: those of video::Clip::open and analysis::analyse;
     /// (input) "book.no_such_thing".

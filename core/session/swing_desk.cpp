@@ -3,36 +3,33 @@
 #include "session/swing_desk.h"
 
 #include <algorithm>
+#include <iterator>
 
 #include "session/clip_intake.h"
-#include "session/detail/clip_marks.h"
+#include "session/detail/clip_facts.h"
+#include "session/detail/evidence_cache.h"
 #include "video/clip.h"
 
 namespace plumbmark::session {
 namespace {
 
-marks::HandMarks::iterator findMark(marks::HandMarks& marks, int frame, marks::Landmark landmark) {
-    return std::find_if(marks.begin(), marks.end(), [&](const marks::HandMark& mark) {
-        return mark.frame == frame && mark.landmark == landmark;
-    });
-}
+using detail::Place;
 
-/// Puts the value at its place in the list; nothing or `removed` takes it away.
-void put(marks::HandMarks& marks, int frame, marks::Landmark landmark,
-         const std::optional<records::MarkFact>& value) {
-    const auto it = findMark(marks, frame, landmark);
-    if (!value || value->removed) {
-        if (it != marks.end()) {
-            marks.erase(it);
-        }
-        return;
-    }
-    const marks::HandMark mark{frame, landmark, value->at, value->sigma};
+void put(marks::HandMarks& marks, const records::MarkFact& value) {
+    const auto it = std::find_if(marks.begin(), marks.end(), [&](const marks::HandMark& mark) {
+        return mark.frame == value.frame && mark.landmark == value.landmark;
+    });
+    const marks::HandMark mark{value.frame, value.landmark, value.at, value.sigma};
     if (it == marks.end()) {
         marks.push_back(mark);
     } else {
         *it = mark;
     }
+}
+
+Place placeOfMark(int frame, marks::Landmark landmark) {
+    return *detail::placeOf(records::kind::mark,
+                            bodyOf(records::MarkFact{frame, landmark, std::nullopt, 2.0, true}));
 }
 
 } // namespace
@@ -61,35 +58,42 @@ base::Result<bool> SwingDesk::open(const base::Id& id, const base::Progress& pro
                                     "The film of this swing did not come with the lesson; ask for the "
                                     "lesson with its films.");
         }
-        auto clip = video::Clip::open((*row)->file);
-        if (!clip) {
-            return clip.error();
+        const std::string& sha256 = (*row)->clip.sha256;
+        if (auto kept = detail::keptEvidence(*library_, sha256, network_, *request)) {
+            known = analysis::Analysed{analysis::recompute(*kept, request->handMarks, request->momentFixes),
+                                       std::move(kept)};
+        } else {
+            auto clip = video::Clip::open((*row)->file);
+            if (!clip) {
+                return clip.error();
+            }
+            auto analysed = analysis::analyse(**clip, network_, *request, progress);
+            if (!analysed) {
+                return analysed.error();
+            }
+            if (!*analysed) {
+                return false;
+            }
+            known = std::move(*analysed);
+            detail::keepEvidence(*library_, sha256, network_, *request, *known->evidence);
         }
-        auto analysed = analysis::analyse(**clip, network_, *request, progress);
-        if (!analysed) {
-            return analysed.error();
-        }
-        if (!*analysed) {
-            return false;
-        }
-        known = std::move(*analysed);
     }
-    const auto facts = library_->factsOf(id, records::kind::mark);
-    if (!facts) {
-        return facts.error();
+    std::vector<records::Fact> facts;
+    for (const std::string_view kind : {records::kind::mark, records::kind::moment, records::kind::drawing}) {
+        auto some = library_->factsOf(id, kind);
+        if (!some) {
+            return some.error();
+        }
+        facts.insert(facts.end(), some->begin(), some->end());
     }
     // From here on nothing fails: the desk changes as a whole.
-    detail::StandingMarks standing = detail::standingMarks(*facts);
-    marks_ = std::move(standing.marks);
-    disputed_ = std::move(standing.disputed);
+    readFacts(facts);
     clip_ = std::move(*row);
     path_ = (*fact)->path;
     path_.push_back(id);
     evidence_ = std::move(known->evidence);
     outcome_ = std::move(known->outcome);
     drag_.reset();
-    undo_.clear();
-    redo_.clear();
     return true;
 }
 
@@ -97,46 +101,152 @@ std::filesystem::path SwingDesk::film() const {
     return clip_ ? clip_->file : std::filesystem::path();
 }
 
+/// What stands now, and the gestures of this device that can be taken back, oldest first.
+void SwingDesk::readFacts(const std::vector<records::Fact>& facts) {
+    const auto ofKind = [&](std::string_view kind) {
+        std::vector<records::Fact> some;
+        std::copy_if(facts.begin(), facts.end(), std::back_inserter(some),
+                     [&](const records::Fact& fact) { return fact.kind == kind; });
+        return detail::standing(kind, some);
+    };
+    const detail::Standing marks = ofKind(records::kind::mark);
+    const detail::Standing moments = ofKind(records::kind::moment);
+    const detail::Standing drawings = ofKind(records::kind::drawing);
+    marks_ = detail::handMarksOf(marks);
+    fixes_ = detail::momentsOf(moments);
+    drawings_ = detail::drawingsOf(drawings);
+    disputed_.clear();
+    for (const Place& place : marks.disputed) {
+        const auto mark = records::markOf(marks.newest.at(place).body);
+        disputed_.emplace_back(mark->frame, mark->landmark);
+    }
+    bodies_.clear();
+    for (const detail::Standing* all : {&marks, &moments, &drawings}) {
+        for (const auto& [place, fact] : all->newest) {
+            if (!detail::isTakenBack(fact.body)) {
+                bodies_[place] = detail::withoutStep(fact.body);
+            }
+        }
+    }
+
+    undo_.clear();
+    redo_.clear();
+    std::vector<const records::Fact*> steps;
+    for (const records::Fact& fact : facts) {
+        if (fact.at.device == library_->device() && records::textMember(fact.body, detail::kStep)) {
+            steps.push_back(&fact);
+        }
+    }
+    std::sort(steps.begin(), steps.end(),
+              [](const records::Fact* a, const records::Fact* b) { return records::earlier(a->at, b->at); });
+    const auto said = [&](const base::Id& id) -> std::optional<records::Object> {
+        const auto it = std::find_if(facts.begin(), facts.end(),
+                                     [&](const records::Fact& fact) { return fact.id == id; });
+        if (it == facts.end() || detail::isTakenBack(it->body)) {
+            return std::nullopt;
+        }
+        return detail::withoutStep(it->body);
+    };
+    for (const records::Fact* fact : steps) {
+        const auto place = detail::placeOf(fact->kind, fact->body);
+        const std::string step = *records::textMember(fact->body, detail::kStep);
+        if (!place) {
+            continue;
+        }
+        if (step == "undo" && !undo_.empty()) {
+            redo_.push_back(std::move(undo_.back()));
+            undo_.pop_back();
+        } else if (step == "redo" && !redo_.empty()) {
+            undo_.push_back(std::move(redo_.back()));
+            redo_.pop_back();
+        } else if (step == "do") {
+            // Of two versions that were replaced together the one that was in use is the last by stamp.
+            const records::Fact* before = nullptr;
+            for (const records::Fact& other : facts) {
+                if (std::find(fact->replaces.begin(), fact->replaces.end(), other.id) !=
+                        fact->replaces.end() &&
+                    (before == nullptr || records::earlier(before->at, other.at))) {
+                    before = &other;
+                }
+            }
+            undo_.push_back({*place, before == nullptr ? std::nullopt : said(before->id), said(fact->id)});
+            redo_.clear();
+        }
+    }
+}
+
 void SwingDesk::recompute() {
     if (evidence_ != nullptr) {
-        outcome_ = analysis::recompute(*evidence_, marks_);
+        outcome_ = analysis::recompute(*evidence_, marks_, fixes_);
     }
 }
 
-std::optional<records::MarkFact> SwingDesk::standing(int frame, marks::Landmark landmark) const {
-    const auto it = std::find_if(marks_.begin(), marks_.end(), [&](const marks::HandMark& mark) {
-        return mark.frame == frame && mark.landmark == landmark;
-    });
-    if (it == marks_.end()) {
-        return std::nullopt;
-    }
-    return records::MarkFact{frame, landmark, it->at, it->sigma, false};
+std::optional<records::Object> SwingDesk::standing(const Place& place) const {
+    const auto it = bodies_.find(place);
+    return it == bodies_.end() ? std::nullopt : std::optional(it->second);
 }
 
-base::Result<void> SwingDesk::store(int frame, marks::Landmark landmark,
-                                    std::optional<records::MarkFact> value) {
-    const auto facts = library_->factsOf(clip_->id, records::kind::mark);
+/// In memory only: the body (or nothing) stands at the place from now on.
+void SwingDesk::put(const Place& place, const std::optional<records::Object>& body) {
+    if (body) {
+        bodies_[place] = *body;
+    } else {
+        bodies_.erase(place);
+    }
+    if (place.kind == records::kind::mark) {
+        marks_.clear();
+        for (const auto& [at, said] : bodies_) {
+            if (at.kind == records::kind::mark) {
+                session::put(marks_, *records::markOf(said));
+            }
+        }
+    } else if (place.kind == records::kind::moment) {
+        fixes_.clear();
+        for (const auto& [at, said] : bodies_) {
+            if (at.kind == records::kind::moment) {
+                const auto fix = records::momentOf(said);
+                fixes_.push_back({fix->id, fix->time, fix->sigma, "hand mark"});
+            }
+        }
+    } else {
+        // One that is there keeps its place in the pile.
+        const auto it = std::find_if(drawings_.begin(), drawings_.end(),
+                                     [&](const records::Drawing& d) { return d.name == place.name; });
+        const auto drawing = body ? records::drawingOf(*body) : std::nullopt;
+        if (it != drawings_.end() && drawing) {
+            *it = *drawing;
+        } else if (it != drawings_.end()) {
+            drawings_.erase(it);
+        } else if (drawing) {
+            drawings_.push_back(*drawing);
+        }
+    }
+}
+
+base::Result<void> SwingDesk::store(const Place& place, const std::optional<records::Object>& body,
+                                    std::string_view step) {
+    const auto facts = library_->factsOf(clip_->id, place.kind);
     if (!facts) {
         return facts.error();
     }
-    const detail::StandingMarks standing = detail::standingMarks(*facts);
-    const auto seen = standing.facts.find({frame, landmark});
-    const records::MarkFact fact =
-        value.value_or(records::MarkFact{frame, landmark, std::nullopt, 2.0, /*removed=*/true});
+    const detail::Standing standing = detail::standing(place.kind, *facts);
+    const auto seen = standing.facts.find(place);
+    records::Object said = body.value_or(detail::takenBack(place));
+    said.insert_or_assign(std::string(detail::kStep), std::string(step));
     return library_->add(
-        {library_->make(records::kind::mark, path_, bodyOf(fact),
+        {library_->make(place.kind, path_, std::move(said),
                         seen == standing.facts.end() ? std::vector<base::Id>() : seen->second)});
 }
 
 /// Stores one finished gesture. On an error everything is as it was before the gesture.
-base::Result<void> SwingDesk::gesture(int frame, marks::Landmark landmark,
-                                      std::optional<records::MarkFact> after) {
-    Gesture gesture{frame, landmark, standing(frame, landmark), after};
-    if (auto stored = store(frame, landmark, std::move(after)); !stored) {
+base::Result<void> SwingDesk::gesture(const Place& place, std::optional<records::Object> after) {
+    Gesture gesture{place, standing(place), std::move(after)};
+    if (auto stored = store(place, gesture.after, "do"); !stored) {
         return stored;
     }
-    put(marks_, frame, landmark, gesture.after);
-    std::erase(disputed_, std::pair(frame, landmark)); // the new mark has seen both
+    put(place, gesture.after);
+    std::erase_if(disputed_,
+                  [&](const auto& d) { return placeOfMark(d.first, d.second) == place; }); // has seen both
     undo_.push_back(std::move(gesture));
     redo_.clear();
     return {};
@@ -153,7 +263,7 @@ const analysis::Outcome& SwingDesk::moveDrag(base::Vec2 to, double sigmaPixels) 
     if (drag_) {
         drag_->now =
             records::MarkFact{drag_->frame, drag_->landmark, to, sigmaPixels > 0 ? sigmaPixels : 2.0, false};
-        put(marks_, drag_->frame, drag_->landmark, drag_->now);
+        session::put(marks_, *drag_->now);
         recompute();
     }
     return outcome_;
@@ -169,7 +279,7 @@ base::Result<void> SwingDesk::finishDrag() {
     if (!drag.now) {
         return {}; // touched but not moved
     }
-    if (auto stored = gesture(drag.frame, drag.landmark, drag.now); !stored) {
+    if (auto stored = gesture(placeOfMark(drag.frame, drag.landmark), bodyOf(*drag.now)); !stored) {
         outcome_ = std::move(drag.outcomeBefore);
         return stored;
     }
@@ -188,7 +298,8 @@ base::Result<void> SwingDesk::hide(int frame, marks::Landmark landmark) {
     if (!isOpen() || drag_ || frame < 0 || frame >= clip_->clip.frames) {
         return {};
     }
-    auto done = gesture(frame, landmark, records::MarkFact{frame, landmark, std::nullopt, 2.0, false});
+    auto done = gesture(placeOfMark(frame, landmark),
+                        bodyOf(records::MarkFact{frame, landmark, std::nullopt, 2.0, false}));
     if (done) {
         recompute();
     }
@@ -196,14 +307,69 @@ base::Result<void> SwingDesk::hide(int frame, marks::Landmark landmark) {
 }
 
 base::Result<void> SwingDesk::release(int frame, marks::Landmark landmark) {
-    if (!isOpen() || drag_ || !standing(frame, landmark)) {
+    if (!isOpen() || drag_ || !standing(placeOfMark(frame, landmark))) {
         return {};
     }
-    auto done = gesture(frame, landmark, std::nullopt);
+    auto done = gesture(placeOfMark(frame, landmark), std::nullopt);
     if (done) {
         recompute();
     }
     return done;
+}
+
+base::Result<void> SwingDesk::fixMoment(marks::MomentId moment, int frame) {
+    const marks::Track& track = outcome_.track;
+    if (!isOpen() || drag_ || frame < 0 || frame >= static_cast<int>(track.size())) {
+        return {};
+    }
+    const auto at = [&](int i) { return track[static_cast<std::size_t>(i)].time; };
+    const int last = static_cast<int>(track.size()) - 1;
+    const int from = std::max(0, frame - 1), to = std::min(last, frame + 1);
+    // The person chose among frames: the moment lies within half a frame of this one.
+    const base::Seconds gap = to > from ? (at(to) - at(from)) / (to - from) : base::Seconds{1.0 / 30.0};
+    const records::MomentFact fact{moment, at(frame), gap * 0.5, false};
+    const records::Object body = bodyOf(fact);
+    const Place place = *detail::placeOf(records::kind::moment, body);
+    if (standing(place) == body) {
+        return {}; // it says so already
+    }
+    auto done = gesture(place, body);
+    if (done) {
+        recompute();
+    }
+    return done;
+}
+
+base::Result<void> SwingDesk::freeMoment(marks::MomentId moment) {
+    const Place place{std::string(records::kind::moment), std::string(marks::momentName(moment))};
+    if (!isOpen() || drag_ || !standing(place)) {
+        return {};
+    }
+    auto done = gesture(place, std::nullopt);
+    if (done) {
+        recompute();
+    }
+    return done;
+}
+
+base::Result<void> SwingDesk::draw(const records::Drawing& drawing) {
+    if (!isOpen() || drag_) {
+        return {};
+    }
+    const records::Object body = bodyOf(drawing);
+    const auto place = detail::placeOf(records::kind::drawing, body);
+    if (!place || drawing.removed) {
+        return base::inputError("record.bad_value", "This drawing is not finished; draw it again.");
+    }
+    return gesture(*place, body);
+}
+
+base::Result<void> SwingDesk::wipe(const std::string& name) {
+    const Place place{std::string(records::kind::drawing), name};
+    if (!isOpen() || drag_ || !standing(place)) {
+        return {};
+    }
+    return gesture(place, std::nullopt);
 }
 
 base::Result<void> SwingDesk::undo() {
@@ -211,10 +377,10 @@ base::Result<void> SwingDesk::undo() {
         return {};
     }
     const Gesture& last = undo_.back();
-    if (auto stored = store(last.frame, last.landmark, last.before); !stored) {
+    if (auto stored = store(last.place, last.before, "undo"); !stored) {
         return stored;
     }
-    put(marks_, last.frame, last.landmark, last.before);
+    put(last.place, last.before);
     redo_.push_back(last);
     undo_.pop_back();
     recompute();
@@ -226,10 +392,10 @@ base::Result<void> SwingDesk::redo() {
         return {};
     }
     const Gesture& next = redo_.back();
-    if (auto stored = store(next.frame, next.landmark, next.after); !stored) {
+    if (auto stored = store(next.place, next.after, "redo"); !stored) {
         return stored;
     }
-    put(marks_, next.frame, next.landmark, next.after);
+    put(next.place, next.after);
     undo_.push_back(next);
     redo_.pop_back();
     recompute();

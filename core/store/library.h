@@ -21,7 +21,8 @@
 namespace plumbmark::store {
 
 struct LibraryOptions {
-    std::filesystem::path folder; ///< holds library.db, media/, staging/, backups/; made where missing
+    std::filesystem::path
+        folder; ///< holds library.db, media/, cache/, staging/, backups/; made where missing
     const base::Clock* clock = &base::systemClock();
     base::IdSource* ids = &base::randomIds();
     base::FileCalls* calls = &base::systemFileCalls();

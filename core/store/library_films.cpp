@@ -97,6 +97,22 @@ base::Result<void> SqliteLibrary::sweepFilms() {
 
 /// Removes films that no clip names any more. Inside a writing transaction, so that nobody can begin to name
 /// one meanwhile: add() looks for the film inside its own.
+/// What programs have kept beside the library about one film, in cache/ under names that begin with its
+/// SHA-256: it tells about the player as the film does.
+void SqliteLibrary::dropKept(const std::string& film) {
+    std::error_code error;
+    std::vector<fs::path> kept;
+    for (fs::directory_iterator it(options_.folder / "cache", error), end; !error && it != end;
+         it.increment(error)) {
+        if (it->path().filename().string().rfind(film, 0) == 0) {
+            kept.push_back(it->path());
+        }
+    }
+    for (const fs::path& file : kept) {
+        options_.calls->remove(file);
+    }
+}
+
 base::Result<void> SqliteLibrary::dropFilms(const std::set<std::string>& films) {
     if (films.empty()) {
         return {};
@@ -119,6 +135,7 @@ base::Result<void> SqliteLibrary::dropFilms(const std::set<std::string>& films) 
                                  "A film that was erased could not be removed; close other programs that "
                                  "use it. It goes at the next start.");
         }
+        dropKept(film);
     }
     return transaction->commit();
 }

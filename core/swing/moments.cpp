@@ -690,10 +690,32 @@ class Finder {
     void miss(std::string sentence) { found_.missing.push_back(std::move(sentence)); }
 
     void applyFixes() {
+        const auto byHand = [&](MomentId id) { return marks::find(c_.fixedByHand, id) != nullptr; };
         for (const auto& fix : c_.fixedByHand) {
             std::erase_if(found_.moments, [&](const auto& m) { return m.id == fix.id; });
-            found_.moments.push_back(fix);
+            // A fact goes before a finding: what was found on its wrong side cannot be that moment.
+            std::erase_if(found_.moments, [&](const auto& m) {
+                if (byHand(m.id) || !contradicts(m, fix)) {
+                    return false;
+                }
+                miss("The moment \"" + label(m.id) + "\" was found on the wrong side of \"" + label(fix.id) +
+                     "\" as set by hand, so it is left out; set it by hand, too.");
+                return true;
+            });
         }
+        found_.moments.insert(found_.moments.end(), c_.fixedByHand.begin(), c_.fixedByHand.end());
+    }
+
+    static bool contradicts(const marks::Moment& found, const marks::Moment& fix) {
+        // The pelvis may start before or after the top.
+        const bool free = (found.id == MomentId::pelvis_starts_forward && fix.id == MomentId::top) ||
+                          (found.id == MomentId::top && fix.id == MomentId::pelvis_starts_forward);
+        return !free && (found.id < fix.id) != (found.time < fix.time);
+    }
+    static std::string label(MomentId id) {
+        std::string text(marks::momentName(id));
+        std::replace(text.begin(), text.end(), '_', ' ');
+        return text;
     }
 
     const Clues& c_;

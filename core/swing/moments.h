@@ -31,7 +31,8 @@ struct Clues {
     marks::TimeScale timeScale;
     std::vector<Hit> hits;
     std::optional<HeadPassesBall> headPassesBall;
-    std::vector<marks::Moment> fixedByHand; ///< facts: never moved, they bound their neighbours
+    std::vector<marks::Moment> fixedByHand; ///< facts: never moved; what was found on their
+                                            ///< wrong side is left out
 };
 
 struct Found {

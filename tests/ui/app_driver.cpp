@@ -7,6 +7,8 @@
 #include <QQuickWindow>
 #include <QTest>
 
+#include "session/clip_intake.h"
+#include "store/library.h"
 #include "video/writer.h"
 
 using namespace plumbmark;
@@ -124,6 +126,45 @@ bool AppDriver::tap(const QString& beginning) {
     return true;
 }
 
+QPoint AppDriver::inWindow(double x, double y) const {
+    const QRect stage = rectOf(find("Picture of the swing"));
+    const double scale = std::min(stage.width() / 640.0, stage.height() / 360.0);
+    return {qRound(stage.x() + stage.width() / 2.0 + (x - 320) * scale),
+            qRound(stage.y() + stage.height() / 2.0 + (y - 180) * scale)};
+}
+
+bool AppDriver::openSwing() {
+    if (!waitFor("Swing 1") || !tap("Swing 1") || !waitFor("Picture of the swing, Frame", 60000) ||
+        !QTest::qWaitFor([this] { return find("Reading the swing") == nullptr; }, 120000)) {
+        return false;
+    }
+    if (find("Show the whole picture") != nullptr && !tap("Show the whole picture")) {
+        return false;
+    }
+    QTest::keyClick(window(), Qt::Key_Home);
+    return waitFor("Picture of the swing, Frame 1 of");
+}
+
+bool AppDriver::type(const QString& field, const QString& text) {
+    for (QAccessibleInterface* thing : everything()) {
+        if (thing->role() == QAccessible::EditableText && thing->text(QAccessible::Name) == field) {
+            tapAt(rectOf(thing).center());
+            QTest::keyClick(window(), Qt::Key_A, Qt::ControlModifier);
+            QTest::keyClick(window(), Qt::Key_Delete);
+            for (const QChar letter : text) {
+                QTest::keyClick(window(), letter.toLatin1());
+            }
+            return true;
+        }
+    }
+    return false;
+}
+
+QString AppDriver::descriptionOf(const QString& beginning) const {
+    QAccessibleInterface* thing = find(beginning);
+    return thing == nullptr ? QString() : thing->text(QAccessible::Description);
+}
+
 void AppDriver::drag(QPoint from, QPoint to, bool letGo) {
     QTest::touchEvent(window(), finger_).press(0, from, window());
     constexpr int kSteps = 12;
@@ -162,6 +203,59 @@ bool isInteractive(QAccessible::Role role) {
         return true;
     default:
         return false;
+    }
+}
+
+Shelf::Shelf(const QString& home)
+    : library_([&] {
+          store::LibraryOptions options;
+          options.folder = home.toStdString() + "/library";
+          auto library = store::Library::open(options);
+          if (!library.ok()) {
+              qFatal("%s", library.error().sentence.c_str());
+          }
+          return std::move(*library);
+      }()),
+      book_(*library_) {}
+
+base::Id Shelf::shot() {
+    return book_.shots(book_.lessons()->front().id)->front().id;
+}
+
+base::Id Shelf::clip() {
+    return book_.clips(shot())->front().id;
+}
+
+analysis::Request Shelf::told() {
+    return *session::requestFor(*library_, clip());
+}
+
+void makeMarkedLibrary(const QString& home, marks::Hand hand) {
+    using marks::Landmark;
+    const QString film = home + "/marked.mp4";
+    writeNumberedClip(film, 40);
+    Shelf shelf(home);
+    const auto player = shelf.book().addPlayer({"Marked player", hand, std::nullopt, ""});
+    records::Lesson lesson;
+    lesson.day = "2026-11-25";
+    lesson.title = "Lesson";
+    const auto made = shelf.book().addLesson(*player, lesson);
+    const auto shot = shelf.book().addShot(*made, records::Shot{});
+    session::ClipIntake intake(shelf.library(), nullptr);
+    analysis::Request request;
+    request.context.hand = hand;
+    const std::pair<Landmark, base::Vec2> points[] = {
+        {Landmark::head_centre, {320, 90}},     {Landmark::lead_shoulder, {360, 130}},
+        {Landmark::trail_shoulder, {280, 130}}, {Landmark::lead_hip, {350, 220}},
+        {Landmark::trail_hip, {290, 220}},      {Landmark::lead_knee, {362, 270}},
+        {Landmark::trail_knee, {280, 270}},     {Landmark::lead_ankle, {370, 330}},
+        {Landmark::trail_ankle, {270, 330}}};
+    for (const auto& [landmark, at] : points) {
+        request.handMarks.push_back({0, landmark, at, 2.0});
+    }
+    const auto receipt = intake.bringIn(*shot, film.toStdString(), request, {});
+    if (!receipt.ok()) {
+        qFatal("%s", receipt.error().sentence.c_str());
     }
 }
 

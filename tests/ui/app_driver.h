@@ -11,6 +11,7 @@
 
 #include "linux/linux_places.h"
 #include "run_app.h"
+#include "session/lesson_book.h"
 
 namespace uitest {
 
@@ -41,6 +42,15 @@ class AppDriver {
     bool waitFor(const QString& beginning, int milliseconds = 10000) const;
     /// Taps the middle of the first thing that can be worked and whose name begins so; false without one.
     bool tap(const QString& beginning);
+    /// A tap on a point of the window.
+    void tapAt(QPoint at) { drag(at, at); }
+    /// Where a picture point of a 640 x 360 film lies in the window, the whole film being shown.
+    [[nodiscard]] QPoint inWindow(double x, double y) const;
+    /// Opens the first swing, waits until it is read, shows the whole picture and its first frame.
+    bool openSwing();
+    /// The named field is tapped, emptied and typed into.
+    bool type(const QString& field, const QString& text);
+    [[nodiscard]] QString descriptionOf(const QString& beginning) const;
     void drag(QPoint from, QPoint to, bool release = true);
     void release(QPoint at);
     void secondFinger(QPoint first, QPoint second);
@@ -52,6 +62,27 @@ class AppDriver {
     std::unique_ptr<plumbmark::app::RunningApp> app_;
     QPointingDevice* finger_;
 };
+
+/// What a library on disk says, read by a second look at it.
+class Shelf {
+  public:
+    explicit Shelf(const QString& home);
+    [[nodiscard]] plumbmark::session::LessonBook& book() { return book_; }
+    [[nodiscard]] plumbmark::store::Library& library() { return *library_; }
+    [[nodiscard]] plumbmark::base::Id clip(); ///< of the first shot of the first lesson
+    [[nodiscard]] plumbmark::base::Id shot();
+    /// Hand marks and moments set by hand that stand.
+    [[nodiscard]] plumbmark::analysis::Request told();
+
+  private:
+    std::unique_ptr<plumbmark::store::Library> library_;
+    plumbmark::session::LessonBook book_;
+};
+
+/// HOME/library with one player, one lesson, one swing of 40 numbered frames, and a figure of nine hand marks
+/// in its first frame: head (320, 90), shoulders x 360 / 280 at 130, hips 350 / 290 at 220, ankles 370 / 270
+/// at 330.
+void makeMarkedLibrary(const QString& home, plumbmark::marks::Hand hand = plumbmark::marks::Hand::right);
 
 /// Buttons, choices, sliders, tabs and fields.
 [[nodiscard]] bool isInteractive(QAccessible::Role role);

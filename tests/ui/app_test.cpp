@@ -34,22 +34,6 @@ void keepWarnings(QtMsgType type, const QMessageLogContext& context, const QStri
     fprintf(stderr, "%s\n", qPrintable(message));
 }
 
-/// A figure of hand marks in one frame, by clip pixels.
-marks::HandMarks figure(int frame) {
-    using marks::Landmark;
-    const std::pair<Landmark, base::Vec2> points[] = {
-        {Landmark::head_centre, {320, 90}},     {Landmark::lead_shoulder, {360, 130}},
-        {Landmark::trail_shoulder, {280, 130}}, {Landmark::lead_hip, {350, 220}},
-        {Landmark::trail_hip, {290, 220}},      {Landmark::lead_knee, {362, 270}},
-        {Landmark::trail_knee, {280, 270}},     {Landmark::lead_ankle, {370, 330}},
-        {Landmark::trail_ankle, {270, 330}}};
-    marks::HandMarks marks;
-    for (const auto& [landmark, at] : points) {
-        marks.push_back({frame, landmark, at, 2.0});
-    }
-    return marks;
-}
-
 struct Stored {
     std::optional<base::Vec2> leadHip;
     std::size_t marks = 0;
@@ -57,17 +41,10 @@ struct Stored {
 
 /// What the library on disk says about the only clip.
 Stored onDisk(const QString& home) {
-    store::LibraryOptions options;
-    options.folder = home.toStdString() + "/library";
-    auto library = store::Library::open(options);
-    session::LessonBook book(**library);
-    const auto lessons = book.lessons();
-    const auto shots = book.shots(lessons->front().id);
-    const auto clips = book.clips(shots->front().id);
-    const auto request = session::requestFor(**library, clips->front().id);
+    const auto request = uitest::Shelf(home).told();
     Stored stored;
-    stored.marks = request->handMarks.size();
-    for (const marks::HandMark& mark : request->handMarks) {
+    stored.marks = request.handMarks.size();
+    for (const marks::HandMark& mark : request.handMarks) {
         if (mark.landmark == marks::Landmark::lead_hip && mark.frame == 0) {
             stored.leadHip = mark.at;
         }
@@ -84,12 +61,8 @@ class AppTest : public QObject {
     QTemporaryDir home_;
     QTemporaryDir markedHome_;
 
-    /// Middle of the stage's picture point, in the window, the whole film being shown.
     static QPoint inWindow(const AppDriver& app, base::Vec2 inClip) {
-        const QRect stage = app.rectOf(app.find("Picture of the swing"));
-        const double scale = std::min(stage.width() / 640.0, stage.height() / 360.0);
-        return {qRound(stage.x() + stage.width() / 2.0 + (inClip.x - 320) * scale),
-                qRound(stage.y() + stage.height() / 2.0 + (inClip.y - 180) * scale)};
+        return app.inWindow(inClip.x, inClip.y);
     }
     /// Where the mark in hand is, as told to a screen reader: "350.0 | 220.0 px, ...".
     static QString pointText(const AppDriver& app) {
@@ -100,18 +73,7 @@ class AppTest : public QObject {
     static bool waitForPoint(const AppDriver& app, const std::function<bool(const QString&)>& wanted) {
         return QTest::qWaitFor([&] { return wanted(pointText(app)); }, 5000);
     }
-    void openMarkedSwing(AppDriver& app) {
-        QVERIFY(app.waitFor("Swing 1"));
-        QVERIFY(app.tap("Swing 1"));
-        QVERIFY(app.waitFor("Picture of the swing, Frame", 30000));
-        // Marks can be taken up when the swing has been read.
-        QVERIFY(QTest::qWaitFor([&] { return app.find("Reading the swing") == nullptr; }, 60000));
-        if (app.find("Show the whole picture") != nullptr) {
-            QVERIFY(app.tap("Show the whole picture"));
-        }
-        QTest::keyClick(app.window(), Qt::Key_Home);
-        QVERIFY(app.waitFor("Picture of the swing, Frame 1 of"));
-    }
+    void openMarkedSwing(AppDriver& app) { QVERIFY(app.openSwing()); }
 
   private slots:
     void initTestCase() {
@@ -119,29 +81,7 @@ class AppTest : public QObject {
         QDir(home_.path()).mkdir("Videos");
         uitest::writeNumberedClip(home_.filePath("Videos/numbers.mp4"), kFrames);
 
-        // A library with one clip and a figure of hand marks, made by the program's own import.
-        const QString film = markedHome_.filePath("marked.mp4");
-        uitest::writeNumberedClip(film, 40);
-        store::LibraryOptions options;
-        options.folder = markedHome_.path().toStdString() + "/library";
-        auto library = store::Library::open(options);
-        QVERIFY(library.ok());
-        session::LessonBook book(**library);
-        const auto player = book.addPlayer({"Marked player", marks::Hand::right, std::nullopt, ""});
-        QVERIFY(player.ok());
-        records::Lesson lesson;
-        lesson.day = "2026-11-25";
-        lesson.title = "Lesson";
-        const auto made = book.addLesson(*player, lesson);
-        QVERIFY(made.ok());
-        const auto shot = book.addShot(*made, records::Shot{});
-        QVERIFY(shot.ok());
-        session::ClipIntake intake(**library, nullptr);
-        analysis::Request request;
-        request.handMarks = figure(0);
-        const auto receipt = intake.bringIn(*shot, film.toStdString(), request, {});
-        QVERIFY2(receipt.ok(), receipt.ok() ? "" : receipt.error().sentence.c_str());
-        QVERIFY(receipt->has_value());
+        uitest::makeMarkedLibrary(markedHome_.path());
     }
 
     void init() {

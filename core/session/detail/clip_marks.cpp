@@ -2,37 +2,23 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "session/detail/clip_marks.h"
 
-#include <algorithm>
+#include "session/detail/clip_facts.h"
 
 namespace plumbmark::session::detail {
 
 StandingMarks standingMarks(const std::vector<records::Fact>& facts) {
-    StandingMarks standing;
-    std::map<MarkPlace, records::Fact> newest;
-    std::map<MarkPlace, bool> differs;
-    for (const records::Fact& fact : records::heads(facts)) { // oldest first: the newest stays
-        const auto mark = records::markOf(fact.body);
-        if (!mark) {
-            continue;
-        }
-        const MarkPlace place{mark->frame, mark->landmark};
-        standing.facts[place].push_back(fact.id);
-        const auto before = newest.find(place);
-        if (before != newest.end() && !(before->second.body == fact.body)) {
-            differs[place] = true;
-        }
-        newest.insert_or_assign(place, fact);
+    const Standing all = standing(records::kind::mark, facts);
+    StandingMarks marks;
+    marks.marks = handMarksOf(all);
+    for (const auto& [place, ids] : all.facts) {
+        const auto mark = records::markOf(all.newest.at(place).body);
+        marks.facts[{mark->frame, mark->landmark}] = ids;
     }
-    for (const auto& [place, fact] : newest) {
-        const auto mark = records::markOf(fact.body);
-        if (mark && !mark->removed) {
-            standing.marks.push_back({mark->frame, mark->landmark, mark->at, mark->sigma});
-        }
+    for (const Place& place : all.disputed) {
+        const auto mark = records::markOf(all.newest.at(place).body);
+        marks.disputed.emplace_back(mark->frame, mark->landmark);
     }
-    for (const auto& [place, differ] : differs) {
-        standing.disputed.push_back(place);
-    }
-    return standing;
+    return marks;
 }
 
 } // namespace plumbmark::session::detail

@@ -91,6 +91,36 @@ TEST(Kinds, MarksAndMomentsReadBack) {
     EXPECT_FALSE(momentOf({{"moment", "impact"}, {"time_s", 1}, {"sigma_s", 0}}));
 }
 
+TEST(Kinds, DrawingsReadBackAndUnfinishedOnesDoNot) {
+    using Shape = Drawing::Shape;
+    for (int i = 0; i < 7; ++i) {
+        Drawing d;
+        d.name = "d" + std::to_string(i);
+        d.shape = static_cast<Shape>(i);
+        d.tie = static_cast<Drawing::Tie>(i % 3);
+        d.landmark = d.tie == Drawing::Tie::body ? marks::Landmark::lead_hip : marks::Landmark::nose;
+        d.frame = 7;
+        d.points.assign(d.shape == Shape::angle                             ? 3
+                        : d.shape == Shape::plumb || d.shape == Shape::text ? 1
+                                                                            : 2,
+                        {1.5, 2.5});
+        d.height = d.shape == Shape::plumb ? 120 : 0;
+        d.text = d.shape == Shape::text ? "hier" : "";
+        const Object body = bodyOf(d);
+        const auto back = drawingOf(body);
+        ASSERT_TRUE(back) << name(d.shape);
+        EXPECT_EQ(bodyOf(*back), body);
+        d.points.pop_back();
+        EXPECT_FALSE(drawingOf(bodyOf(d))) << name(d.shape);
+    }
+    Drawing gone;
+    gone.name = "d";
+    gone.removed = true;
+    EXPECT_TRUE(drawingOf(bodyOf(gone))->removed);
+    EXPECT_FALSE(drawingOf({{"drawing", "d"}, {"shape", "star"}, {"tie", "picture"}, {"frame", 1}}));
+    EXPECT_FALSE(drawingOf({{"shape", "line"}}));
+}
+
 TEST(Kinds, ClipPlayerLessonPlanPracticePainReadBack) {
     Clip clip;
     clip.sha256 = std::string(64, 'a');

@@ -79,7 +79,9 @@ class Session : public testing::Test {
         const Made made = make();
         film(dir_ / "swing.mp4");
         ClipIntake intake(*library_, nullptr);
-        auto receipt = intake.bringIn(made.shot, dir_ / "swing.mp4", {}, {});
+        analysis::Request request;
+        request.context.club = book_->shot(made.shot)->club; // as told by whoever made the shot
+        auto receipt = intake.bringIn(made.shot, dir_ / "swing.mp4", request, {});
         EXPECT_TRUE(receipt) << receipt.error().sentence;
         EXPECT_TRUE(receipt->has_value());
         return {made, std::move(**receipt)};
@@ -268,8 +270,131 @@ TEST_F(Session, ADragIsOneFactAndCanBeTakenBack) {
     ASSERT_EQ(again.handMarks().size(), 1U);
     EXPECT_EQ(again.handMarks()[0].frame, 6);
     EXPECT_FALSE(again.handMarks()[0].at);
-    EXPECT_FALSE(again.canUndo()) << "undo belongs to the desk, not to the lesson";
     EXPECT_TRUE(library_->check()->empty());
+
+    // The gestures of this device can be taken back after a restart, in the same order.
+    ASSERT_TRUE(again.undo()); // the mark given back stands again
+    ASSERT_EQ(again.handMarks().size(), 2U);
+    ASSERT_TRUE(again.undo());
+    ASSERT_EQ(again.handMarks().size(), 1U);
+    EXPECT_EQ(again.handMarks()[0].at, (base::Vec2{30, 40}));
+    SwingDesk third(*library_, nullptr);
+    ASSERT_TRUE(*third.open(receipt.clip, {}));
+    EXPECT_TRUE(third.canRedo());
+    ASSERT_TRUE(third.redo());
+    ASSERT_TRUE(third.undo());
+    ASSERT_TRUE(third.undo());
+    EXPECT_EQ(third.handMarks()[0].at, (base::Vec2{12, 22}));
+    ASSERT_TRUE(third.undo());
+    EXPECT_TRUE(third.handMarks().empty());
+    EXPECT_FALSE(third.canUndo());
+}
+
+TEST_F(Session, AMomentFixedByHandIsKeptAndNeverMovedBySoftware) {
+    auto [made, receipt] = withClip();
+    SwingDesk desk(*library_, nullptr);
+    ASSERT_TRUE(*desk.open(receipt.clip, {}, receipt.analysed));
+    const std::size_t before = facts(*library_);
+    EXPECT_EQ(marks::find(desk.outcome().moments, marks::MomentId::top), nullptr);
+
+    ASSERT_TRUE(desk.fixMoment(marks::MomentId::top, 12));
+    ASSERT_TRUE(desk.fixMoment(marks::MomentId::top, 12));  // says so already
+    ASSERT_TRUE(desk.fixMoment(marks::MomentId::top, 500)); // no such frame
+    EXPECT_EQ(facts(*library_), before + 1);
+    const marks::Moment* top = marks::find(desk.outcome().moments, marks::MomentId::top);
+    ASSERT_NE(top, nullptr);
+    EXPECT_NEAR(top->time.value(), 12 / 60.0, 1e-3);
+    EXPECT_NEAR(top->sigma.value(), 0.5 / 60.0, 1e-4);
+    EXPECT_EQ(top->foundBy, "hand mark");
+
+    // A mark moved afterwards does not move it.
+    desk.beginDrag(12, marks::Landmark::grip);
+    desk.moveDrag({40, 40});
+    ASSERT_TRUE(desk.finishDrag());
+    EXPECT_NEAR(marks::find(desk.outcome().moments, marks::MomentId::top)->time.value(), 12 / 60.0, 1e-3);
+    ASSERT_TRUE(desk.saveFindings());
+    const auto stored = book_->findings(receipt.clip);
+    ASSERT_TRUE(stored && *stored);
+    EXPECT_EQ(marks::find((*stored)->moments, marks::MomentId::top)->foundBy, "hand mark");
+
+    SwingDesk again(*library_, nullptr);
+    ASSERT_TRUE(*again.open(receipt.clip, {}));
+    ASSERT_NE(marks::find(again.outcome().moments, marks::MomentId::top), nullptr);
+    ASSERT_TRUE(again.freeMoment(marks::MomentId::top));
+    EXPECT_EQ(marks::find(again.outcome().moments, marks::MomentId::top), nullptr);
+    ASSERT_TRUE(again.undo());
+    ASSERT_NE(marks::find(again.outcome().moments, marks::MomentId::top), nullptr);
+    EXPECT_EQ(requestFor(*library_, receipt.clip)->momentFixes.size(), 1U);
+}
+
+TEST_F(Session, DrawingsAreFactsWithUndo) {
+    auto [made, receipt] = withClip();
+    SwingDesk desk(*library_, nullptr);
+    ASSERT_TRUE(*desk.open(receipt.clip, {}, receipt.analysed));
+    records::Drawing line;
+    line.name = "one";
+    line.points = {{1, 2}, {30, 40}};
+    line.tie = records::Drawing::Tie::ground;
+    ASSERT_TRUE(desk.draw(line));
+    records::Drawing words = line;
+    words.name = "two";
+    words.shape = records::Drawing::Shape::text;
+    words.points.resize(1);
+    const auto wrong = desk.draw(words);
+    ASSERT_FALSE(wrong);
+    EXPECT_EQ(wrong.error().key, "record.bad_value");
+    words.text = "here";
+    ASSERT_TRUE(desk.draw(words));
+    line.points[1] = {50, 60};
+    ASSERT_TRUE(desk.draw(line)); // a new version
+    ASSERT_EQ(desk.drawings().size(), 2U);
+    ASSERT_TRUE(desk.wipe("two"));
+    EXPECT_EQ(desk.drawings().size(), 1U);
+
+    SwingDesk again(*library_, nullptr);
+    ASSERT_TRUE(*again.open(receipt.clip, {}));
+    ASSERT_EQ(again.drawings().size(), 1U);
+    EXPECT_EQ(again.drawings()[0].points[1], (base::Vec2{50, 60}));
+    EXPECT_EQ(again.drawings()[0].tie, records::Drawing::Tie::ground);
+    ASSERT_TRUE(again.undo());
+    ASSERT_EQ(again.drawings().size(), 2U);
+    ASSERT_TRUE(again.undo());
+    EXPECT_EQ(again.drawings()[0].points[1], (base::Vec2{30, 40}));
+}
+
+TEST_F(Session, AStoredSwingOpensFromWhatThePassLeft) {
+    auto [made, receipt] = withClip();
+    const fs::path cache = dir_ / "library" / "cache";
+    const auto kept = [&] {
+        return fs::exists(cache) ? std::distance(fs::directory_iterator(cache), fs::directory_iterator()) : 0;
+    };
+    ASSERT_EQ(kept(), 1);
+    int reports = 0;
+    const base::Progress counted{[&](double, std::string_view) { ++reports; }, nullptr};
+    SwingDesk desk(*library_, nullptr);
+    ASSERT_TRUE(*desk.open(receipt.clip, counted));
+    EXPECT_EQ(reports, 0) << "no pixel was read";
+    ASSERT_EQ(desk.outcome().measurements.size(), receipt.analysed.outcome.measurements.size());
+    EXPECT_EQ(bodyOf(findingsOf(desk.outcome())), bodyOf(findingsOf(receipt.analysed.outcome)));
+
+    // Thrown away or damaged, the film is read again.
+    for (const bool damaged : {false, true}) {
+        const fs::path file = fs::directory_iterator(cache)->path();
+        if (damaged) {
+            fs::resize_file(file, fs::file_size(file) / 2);
+        } else {
+            fs::remove(file);
+        }
+        reports = 0;
+        SwingDesk again(*library_, nullptr);
+        ASSERT_TRUE(*again.open(receipt.clip, counted));
+        EXPECT_GT(reports, 0);
+        EXPECT_EQ(kept(), 1);
+    }
+    EXPECT_TRUE(library_->check()->empty());
+    // It tells about the player, so it goes with the film.
+    ASSERT_TRUE(book_->erase(made.player));
+    EXPECT_EQ(kept(), 0);
 }
 
 TEST_F(Session, AcceptedFindingsStayFrozen) {

@@ -162,6 +162,33 @@ TEST(Moments, AMomentFixedByHandIsAFact) {
     EXPECT_EQ(marks::find(found.moments, MomentId::top)->foundBy, "hand");
 }
 
+TEST(Moments, WhatLiesOnTheWrongSideOfAFixedMomentIsLeftOut) {
+    Made made;
+    const auto scene = film(made, 120, 3.0, 0.8, 6);
+    const auto free = scene.find();
+    const auto* delivery = marks::find(free.moments, MomentId::shaft_level_down);
+    const auto* arm = marks::find(free.moments, MomentId::lead_arm_level_down);
+    ASSERT_TRUE(delivery != nullptr && arm != nullptr);
+    // The top set between the two levels coming down.
+    const marks::Moment fix{MomentId::top, (delivery->time + arm->time) * 0.5, base::Seconds{0.004}, "hand"};
+    const auto found = swing::findMoments({scene.track,
+                                           scene.shaft,
+                                           scene.ball,
+                                           scene.scene,
+                                           scene.context,
+                                           scene.scale,
+                                           scene.hits,
+                                           scene.passes,
+                                           {fix}});
+    EXPECT_EQ(marks::find(found.moments, MomentId::lead_arm_level_down), nullptr);
+    EXPECT_NE(marks::find(found.moments, MomentId::shaft_level_down), nullptr);
+    EXPECT_EQ(found.missing.size(), free.missing.size() + 1);
+    EXPECT_NE(found.missing.back().find("set it by hand"), std::string::npos);
+    for (std::size_t i = 1; i < found.moments.size(); ++i) {
+        EXPECT_LE(found.moments[i - 1].time, found.moments[i].time);
+    }
+}
+
 TEST(TurnedBack, CountsFromTrueDownInTheSwingsOwnSense) {
     club::ShaftSample shaft;
     shaft.angleDegrees = -90.0; // picture left: a right-hander's level shaft going back, seen face-on

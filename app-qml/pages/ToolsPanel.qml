@@ -1,0 +1,70 @@
+// Copyright 2026 The Plumbmark authors
+// SPDX-License-Identifier: Apache-2.0
+import QtQuick
+import QtQuick.Layouts
+import Plumbmark.Bridge
+import Plumbmark.Controls
+
+// What else can be done with this swing; each tool opens in the same place, below or beside the picture.
+Item {
+    id: panel
+    required property SwingModel swing
+    property string tool: ""
+    function close(): void { tool = "" }
+
+    Flickable {
+        id: list
+        anchors.fill: parent
+        visible: panel.tool === ""
+        clip: true
+        contentHeight: buttons.implicitHeight + 2 * Theme.pad
+        boundsBehavior: Flickable.StopAtBounds
+        ColumnLayout {
+            id: buttons
+            x: Theme.pad
+            y: Theme.pad
+            width: list.width - 2 * Theme.pad
+            spacing: Theme.gap
+            ActionButton {
+                Layout.fillWidth: true
+                glyph: "flag"
+                text: qsTr("Set a key moment")
+                onClicked: panel.tool = "moments"
+            }
+            ActionButton {
+                Layout.fillWidth: true
+                glyph: "target"
+                text: qsTr("Place a point")
+                onClicked: panel.tool = "points"
+            }
+        }
+    }
+    ColumnLayout {
+        anchors.fill: parent
+        visible: panel.tool !== ""
+        spacing: 0
+        RowLayout {
+            Layout.fillWidth: true
+            spacing: Theme.mm(0.6)
+            IconButton {
+                glyph: "back"
+                label: qsTr("All tools")
+                outlined: false
+                onClicked: panel.close()
+            }
+            BodyText {
+                Layout.fillWidth: true
+                font.bold: true
+                text: panel.tool === "moments" ? qsTr("Set a key moment") : panel.tool === "points" ? qsTr("Place a point") : ""
+            }
+        }
+        Loader {
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            active: panel.tool !== "" && panel.visible
+            sourceComponent: panel.tool === "moments" ? momentsTool : panel.tool === "points" ? pointsTool : null
+        }
+    }
+    Component { id: momentsTool; MomentsTool { swing: panel.swing } }
+    Component { id: pointsTool; PointsTool { swing: panel.swing } }
+}

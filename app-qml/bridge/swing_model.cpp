@@ -3,6 +3,7 @@
 #include "bridge/swing_model.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include "bridge/phrases.h"
@@ -126,6 +127,7 @@ void SwingModel::fillFrame() {
     content_.marks = {};
     content_.shaft.reset();
     content_.extraLines.clear();
+    content_.drawings.clear();
     content_.construction.clear();
     content_.needed.clear();
     if (state_ && content_.frame >= 0) {
@@ -169,9 +171,123 @@ void SwingModel::fillFrame() {
                 0.75 * (content_.playerBox.isEmpty() ? outcome.clip.height : content_.playerBox.height());
             content_.extraLines.push_back({foot, foot + up * length, stage::StageLine::Kind::plumb});
         }
+        fillDrawings(outcome);
         fillConstruction(outcome);
     }
     emit stageChanged();
+}
+
+/// Where each drawing lies in the frame on show. One that is tied to a point which is not marked here is not
+/// shown.
+void SwingModel::fillDrawings(const analysis::Outcome& outcome) {
+    const auto& ground = outcome.scene.ground;
+    for (const records::Drawing& drawing : state_->drawings) {
+        base::Vec2 shift{0, 0};
+        if (drawing.tie == records::Drawing::Tie::body) {
+            const auto from = static_cast<std::size_t>(drawing.frame);
+            const auto& now = content_.marks[drawing.landmark];
+            if (from >= outcome.track.size() || !outcome.track[from][drawing.landmark] || !now) {
+                continue;
+            }
+            shift = now->at - outcome.track[from][drawing.landmark]->at;
+        }
+        stage::StageDrawing shown{
+            static_cast<stage::StageDrawing::Shape>(drawing.shape), {}, QString::fromStdString(drawing.text)};
+        for (const base::Vec2 p : drawing.points) {
+            shown.points.push_back(
+                drawing.tie == records::Drawing::Tie::ground
+                    ? ground.fromReference(content_.frame, ground.toReference(drawing.frame, p))
+                    : p + shift);
+        }
+        if (drawing.shape == records::Drawing::Shape::plumb) { // true up, however the camera turned
+            shown.points.push_back(shown.points.front() + outcome.scene.vertical.up() * drawing.height);
+        }
+        content_.drawings.push_back(std::move(shown));
+    }
+}
+
+QVariantList SwingModel::drawings() const {
+    static const std::array kLabels{QT_TR_NOOP("Plumb line"), QT_TR_NOOP("Line"),    QT_TR_NOOP("Angle"),
+                                    QT_TR_NOOP("Arrow"),      QT_TR_NOOP("Ellipse"), QT_TR_NOOP("Freehand"),
+                                    QT_TR_NOOP("Word")};
+    QVariantList list;
+    if (state_) {
+        int number = 0;
+        for (const records::Drawing& d : state_->drawings) {
+            QString label = tr("%1. %2").arg(QLocale().toString(++number),
+                                             tr(kLabels.at(static_cast<std::size_t>(d.shape))));
+            if (!d.text.empty()) {
+                label += QStringLiteral(": ") + QString::fromStdString(d.text);
+            }
+            list.append(QVariantMap{{QStringLiteral("name"), QString::fromStdString(d.name)},
+                                    {QStringLiteral("label"), label}});
+        }
+    }
+    return list;
+}
+
+void SwingModel::addDrawing(const QVariantList& points) {
+    using Shape = records::Drawing::Shape;
+    using Tie = records::Drawing::Tie;
+    if (!state_ || content_.frame < 0 || points.size() < 2) {
+        return;
+    }
+    records::Drawing drawing;
+    bool known = false;
+    for (int i = 0; i <= static_cast<int>(Shape::text); ++i) {
+        if (drawShape_.toStdString() == name(static_cast<Shape>(i))) {
+            drawing.shape = static_cast<Shape>(i);
+            known = true;
+        }
+    }
+    if (!known) {
+        return;
+    }
+    drawing.name = base::randomIds().next().hex();
+    drawing.frame = content_.frame;
+    drawing.tie = drawTie_ == QStringLiteral("body")      ? Tie::body
+                  : drawTie_ == QStringLiteral("picture") ? Tie::picture
+                                                          : Tie::ground;
+    for (qsizetype i = 0; i + 1 < points.size(); i += 2) {
+        drawing.points.push_back({points[i].toDouble(), points[i + 1].toDouble()});
+    }
+    if (drawing.points.size() > 2000) {
+        drawing.points.resize(2000);
+    }
+    if (drawing.shape == Shape::plumb) {
+        const double usual =
+            0.75 * (content_.playerBox.isEmpty() ? content_.picture.height() : content_.playerBox.height());
+        drawing.height =
+            drawing.points.size() > 1 ? base::length(drawing.points[1] - drawing.points[0]) : usual;
+        drawing.height = drawing.height < 8 ? usual : drawing.height;
+        drawing.points.resize(1);
+    }
+    if (drawing.shape == Shape::text) {
+        drawing.text = drawWord_.trimmed().left(60).toStdString();
+        if (drawing.text.empty()) {
+            setNotice(tr("Type the word first, then tap the picture."));
+            return;
+        }
+    }
+    if (drawing.tie == Tie::body) { // the marked point nearest to where the drawing begins
+        double nearest = 1e9;
+        for (std::size_t i = 0; i < marks::kLandmarkCount; ++i) {
+            const auto landmark = static_cast<Landmark>(i);
+            const auto& mark = content_.marks[landmark];
+            if (mark && base::length(mark->at - drawing.points.front()) < nearest) {
+                nearest = base::length(mark->at - drawing.points.front());
+                drawing.landmark = landmark;
+            }
+        }
+        if (nearest > 1e8) {
+            drawing.tie = Tie::picture;
+        }
+    }
+    desk_->draw(drawing);
+}
+
+void SwingModel::wipeDrawing(const QString& name) {
+    desk_->wipe(name.toStdString());
 }
 
 void SwingModel::fillConstruction(const analysis::Outcome& outcome) {

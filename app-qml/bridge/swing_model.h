@@ -57,6 +57,12 @@ class SwingModel : public stage::StageSource {
     Q_PROPERTY(QVariantList allMoments READ allMoments NOTIFY outcomeChanged)
     /// The one or two marks that would sharpen the answer most: [{text, why}].
     Q_PROPERTY(QVariantList advice READ advice NOTIFY adviceChanged)
+    /// What a finger on the picture draws ("": nothing), what a drawing keeps to, and the word that is set.
+    Q_PROPERTY(QString drawShape MEMBER drawShape_ NOTIFY drawingChanged)
+    Q_PROPERTY(QString drawTie MEMBER drawTie_ NOTIFY drawingChanged)
+    Q_PROPERTY(QString drawWord MEMBER drawWord_ NOTIFY drawingChanged)
+    /// The clip's drawings in the order they were made: [{name, label}].
+    Q_PROPERTY(QVariantList drawings READ drawings NOTIFY outcomeChanged)
     /// The checkpoint whose construction is shown; empty: none.
     Q_PROPERTY(QString openCheck READ openCheck NOTIFY openCheckChanged)
 
@@ -101,6 +107,11 @@ class SwingModel : public stage::StageSource {
     [[nodiscard]] QVariantList advice() const;
     [[nodiscard]] QString openCheck() const { return openCheck_; }
 
+    [[nodiscard]] QVariantList drawings() const;
+
+    /// Keeps a drawing made on the frame on show; x and y in turn, picture px.
+    Q_INVOKABLE void addDrawing(const QVariantList& points);
+    Q_INVOKABLE void wipeDrawing(const QString& name);
     /// The moment is in the frame on show.
     Q_INVOKABLE void fixMoment(int moment);
     Q_INVOKABLE void freeMoment(int moment);
@@ -140,12 +151,14 @@ class SwingModel : public stage::StageSource {
     void selectionChanged();
     void adviceChanged();
     void openCheckChanged();
+    void drawingChanged();
     void savedToDisk();
 
   private:
     void takeState(const std::shared_ptr<const DeskState>& state);
     void takePicture(int frame, double seconds, const QImage& picture);
     void fillFrame();
+    void fillDrawings(const analysis::Outcome& outcome);
     void fillConstruction(const analysis::Outcome& outcome);
     void askForStills();
     void setProblem(const QString& sentence);
@@ -168,6 +181,9 @@ class SwingModel : public stage::StageSource {
     bool first_ = true; ///< no state of this swing has arrived yet
     std::set<int> stillsAsked_;
     bool placing_ = false;
+    QString drawShape_;
+    QString drawTie_ = QStringLiteral("ground");
+    QString drawWord_;
     QString openCheck_;
     Advices advice_;
     std::optional<marks::Landmark> grabbed_;

@@ -28,6 +28,8 @@ Rectangle {
         Accessible.description: panel.swing.hasSelection ? panel.swing.selectedName + ": " + panel.swing.selectedText : ""
         onMarkTapped: (landmark) => panel.swing.select(landmark)
         placing: panel.swing.placing
+        drawShape: panel.swing.drawShape
+        onDrawn: (points) => panel.swing.addDrawing(points)
         onEmptyTapped: (x, y) => panel.swing.placing ? panel.swing.placeAt(x, y) : panel.swing.deselect()
         onMarkGrabbed: (landmark) => panel.swing.grab(landmark)
         onMarkMoved: (x, y) => panel.swing.moveGrabbed(x, y)

@@ -37,6 +37,12 @@ Item {
                 text: qsTr("Place a point")
                 onClicked: panel.tool = "points"
             }
+            ActionButton {
+                Layout.fillWidth: true
+                glyph: "pencil"
+                text: qsTr("Draw on the picture")
+                onClicked: panel.tool = "draw"
+            }
         }
     }
     ColumnLayout {
@@ -55,16 +61,19 @@ Item {
             BodyText {
                 Layout.fillWidth: true
                 font.bold: true
-                text: panel.tool === "moments" ? qsTr("Set a key moment") : panel.tool === "points" ? qsTr("Place a point") : ""
+                text: panel.tool === "moments" ? qsTr("Set a key moment") : panel.tool === "points" ? qsTr("Place a point")
+                    : panel.tool === "draw" ? qsTr("Draw on the picture") : ""
             }
         }
         Loader {
             Layout.fillWidth: true
             Layout.fillHeight: true
             active: panel.tool !== "" && panel.visible
-            sourceComponent: panel.tool === "moments" ? momentsTool : panel.tool === "points" ? pointsTool : null
+            sourceComponent: panel.tool === "moments" ? momentsTool : panel.tool === "points" ? pointsTool
+                           : panel.tool === "draw" ? drawTool : null
         }
     }
     Component { id: momentsTool; MomentsTool { swing: panel.swing } }
+    Component { id: drawTool; DrawTool { swing: panel.swing } }
     Component { id: pointsTool; PointsTool { swing: panel.swing } }
 }

@@ -95,8 +95,6 @@ base::Result<void> SqliteLibrary::sweepFilms() {
     return {};
 }
 
-/// Removes films that no clip names any more. Inside a writing transaction, so that nobody can begin to name
-/// one meanwhile: add() looks for the film inside its own.
 /// What programs have kept beside the library about one film, in cache/ under names that begin with its
 /// SHA-256: it tells about the player as the film does.
 void SqliteLibrary::dropKept(const std::string& film) {
@@ -113,6 +111,8 @@ void SqliteLibrary::dropKept(const std::string& film) {
     }
 }
 
+/// Removes films that no clip names any more. Inside a writing transaction, so that nobody can begin to name
+/// one meanwhile: add() looks for the film inside its own.
 base::Result<void> SqliteLibrary::dropFilms(const std::set<std::string>& films) {
     if (films.empty()) {
         return {};

@@ -375,6 +375,13 @@ class AppTest : public QObject {
         QVERIFY(app.tap("Notes"));
         QVERIFY(app.find("Film shows posture, not load.") != nullptr);
         look("swing, notes");
+        QVERIFY(app.tap("Tools"));
+        look("swing, tools");
+        for (const char* tool : {"Set a key moment", "Place a point", "Draw on the picture"}) {
+            QVERIFY(app.tap(tool));
+            look(tool);
+            QVERIFY(app.tap("All tools"));
+        }
         const QPoint ankle = inWindow(app, {270, 330});
         app.drag(ankle, ankle);
         QVERIFY(app.waitFor("Trail ankle"));

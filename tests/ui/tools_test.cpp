@@ -9,6 +9,7 @@
 
 #include "app_driver.h"
 #include "session/clip_intake.h"
+#include "session/swing_desk.h"
 
 using namespace plumbmark;
 using uitest::AppDriver;
@@ -179,6 +180,38 @@ class ToolsTest : public QObject {
                                        [](const auto& m) { return m.landmark == marks::Landmark::grip; });
         QVERIFY(grip != told.handMarks.end() && grip->at);
         QVERIFY(std::abs(grip->at->x - 335) < 2 && std::abs(grip->at->y - 225) < 2);
+    }
+
+    // A line drawn with a finger and a plumb line set by a tap stay over the film, with a light core, and can
+    // be taken back.
+    void drawingsAreMadeByFingerKeptAndUndone() {
+        {
+            AppDriver app(home_.path(), AppDriver::screens()[2]);
+            QVERIFY(app.openSwing());
+            QVERIFY(app.tap("Tools"));
+            QVERIFY(app.tap("Draw on the picture"));
+            QVERIFY(app.tap("Shape: Line"));
+            QVERIFY(brightestAt(app, app.inWindow(500, 200)) < 160);
+            app.drag(app.inWindow(450, 200), app.inWindow(550, 200));
+            QVERIFY(app.waitFor("Wipe away 1. Line"));
+            QVERIFY(brightestAt(app, app.inWindow(500, 200)) > 180);
+            QVERIFY(app.tap("Shape: Plumb line"));
+            app.tapAt(app.inWindow(150, 320));
+            QVERIFY(app.waitFor("Wipe away 2. Plumb line"));
+            QTest::keyClick(app.window(), Qt::Key_Right); // over the whole film
+            QVERIFY(app.waitFor("Picture of the swing, Frame 2 of"));
+            QVERIFY(brightestAt(app, app.inWindow(500, 200)) > 180);
+            QVERIFY(app.tap("Undo"));
+            QVERIFY(QTest::qWaitFor([&] { return app.find("Wipe away 2. Plumb line") == nullptr; }, 5000));
+        }
+        Shelf shelf(home_.path());
+        session::SwingDesk desk(shelf.library(), nullptr);
+        const auto opened = desk.open(shelf.clip(), {});
+        QVERIFY(opened.ok() && *opened);
+        QCOMPARE(desk.drawings().size(), std::size_t(1));
+        QCOMPARE(desk.drawings()[0].shape, records::Drawing::Shape::line);
+        QVERIFY(std::abs(desk.drawings()[0].points[0].x - 450) < 3);
+        QVERIFY(std::abs(desk.drawings()[0].points[1].x - 550) < 3);
     }
 };
 

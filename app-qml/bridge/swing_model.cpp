@@ -386,6 +386,7 @@ QVariantList SwingModel::unmarked() const {
 void SwingModel::setPlacing(bool placing) {
     if (placing_ != placing && (!placing || content_.selected)) {
         placing_ = placing;
+        emit stageChanged(); // the words about the point
         emit selectionChanged();
     }
 }

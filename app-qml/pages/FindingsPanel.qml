@@ -103,7 +103,8 @@ Rectangle {
             Layout.fillHeight: true
             visible: panel.tab === 1
             clip: true
-            model: panel.swing.numbers
+            // Rows nobody sees are not laid out while numbers come and go.
+            model: panel.tab === 1 ? panel.swing.numbers : null
             boundsBehavior: Flickable.StopAtBounds
             Accessible.role: Accessible.List
             Accessible.name: qsTr("Numbers")

@@ -3,19 +3,23 @@
 import QtQuick
 import QtQuick.Templates as T
 
-// One of a few panels: equal segments side by side, on two lines where the words have no room on one.
+// One of a few panels: equal segments side by side; as wide as their words where room is short; on two lines where the
+// words have no room on one.
 Grid {
     id: row
     property var labels: []
     property int current: 0
     signal chosen(int index)
-    readonly property real widest: {
-        let most = 0
+    readonly property var advances: {
+        let list = []
         for (let i = 0; i < words.count; ++i)
-            most = Math.max(most, words.itemAt(i) ? words.itemAt(i).advance : 0)
-        return most + Theme.mm(2)
+            list.push(words.itemAt(i) ? words.itemAt(i).advance + Theme.mm(1.6) : 0)
+        return list
     }
-    columns: labels.length > 2 && widest * labels.length > width ? Math.ceil(labels.length / 2) : labels.length
+    readonly property real needed: advances.reduce((sum, advance) => sum + advance, 0)
+    readonly property bool oneLine: needed <= width || labels.length < 3
+    readonly property bool equal: Math.max(...advances, 0) * labels.length <= width
+    columns: oneLine ? labels.length : Math.ceil(labels.length / 2)
     spacing: -Theme.line
     Accessible.role: Accessible.PageTabList
     Accessible.name: qsTr("Panels")
@@ -28,7 +32,9 @@ Grid {
             required property string modelData
             readonly property bool isCurrent: row.current === index
             readonly property real advance: metrics.advanceWidth
-            width: (row.width + (row.columns - 1) * Theme.line) / row.columns
+            width: row.oneLine && !row.equal && row.needed <= row.width
+                   ? (row.advances[index] ?? 0) + (row.width + (row.columns - 1) * Theme.line - row.needed) / row.columns
+                   : (row.width + (row.columns - 1) * Theme.line) / row.columns
             height: Math.max(Theme.target, word.implicitHeight + Theme.mm(2))
             focusPolicy: Qt.StrongFocus
             text: modelData

@@ -19,26 +19,34 @@ Item {
         clip: true
         contentHeight: buttons.implicitHeight + 2 * Theme.pad
         boundsBehavior: Flickable.StopAtBounds
-        ColumnLayout {
+        GridLayout {
             id: buttons
             x: Theme.pad
             y: Theme.pad
             width: list.width - 2 * Theme.pad
-            spacing: Theme.gap
+            columns: width >= Theme.mm(48) * Theme.textScale ? 2 : 1
+            columnSpacing: Theme.gap
+            rowSpacing: Theme.gap
             ActionButton {
                 Layout.fillWidth: true
+                Layout.fillHeight: true
+                Layout.preferredWidth: 1
                 glyph: "flag"
                 text: qsTr("Set a key moment")
                 onClicked: panel.tool = "moments"
             }
             ActionButton {
                 Layout.fillWidth: true
+                Layout.fillHeight: true
+                Layout.preferredWidth: 1
                 glyph: "target"
                 text: qsTr("Place a point")
                 onClicked: panel.tool = "points"
             }
             ActionButton {
                 Layout.fillWidth: true
+                Layout.fillHeight: true
+                Layout.preferredWidth: 1
                 glyph: "pencil"
                 text: qsTr("Draw on the picture")
                 onClicked: panel.tool = "draw"

@@ -301,6 +301,11 @@ class AppTest : public QObject {
                 const QPoint at(qRound(stage.x() + x * stage.width()),
                                 qRound(stage.y() + y * stage.height()));
                 app.drag(at, at);
+                if (app.find("Done with this mark") != nullptr && app.find("Lead ankle") == nullptr) {
+                    QTest::keyClick(app.window(),
+                                    Qt::Key_Escape); // another mark: the stage gets its room back
+                    QTest::qWait(60);
+                }
             }
         }
         QVERIFY(app.find("Lead ankle") != nullptr);
@@ -380,7 +385,7 @@ class AppTest : public QObject {
         for (const char* tool : {"Set a key moment", "Place a point", "Draw on the picture"}) {
             QVERIFY(app.tap(tool));
             look(tool);
-            QVERIFY(app.tap("All tools"));
+            QVERIFY2(app.tap("All tools"), tool);
         }
         const QPoint ankle = inWindow(app, {270, 330});
         app.drag(ankle, ankle);

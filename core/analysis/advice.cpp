@@ -61,10 +61,20 @@ std::vector<MarkAdvice> adviseMarks(const Outcome& o, std::size_t most) {
     };
     const auto input = inputOf(o, o.track);
 
+    // A checkpoint that the body card silences, no mark will open.
+    const auto withoutCard = coaching::judge(coaching::Playbook::standard(), o.measurements, o.context, {});
+    const auto silenced = [&](const CheckpointResult& c) {
+        return c.state == State::unknown &&
+               std::any_of(withoutCard.begin(), withoutCard.end(), [&](const CheckpointResult& other) {
+                   return other.id == c.id && other.state != State::unknown;
+               });
+    };
+    const auto asks = [&](const CheckpointResult& c) { return isOpen(c) && !silenced(c); };
+
     // What is asked of which mark, and what nobody has seen.
     std::set<Candidate> tries;
     for (const CheckpointResult& c : o.checkpoints) {
-        if (!isOpen(c)) {
+        if (!asks(c)) {
             continue;
         }
         const auto uses = measure::constructionOf(input, c.measurement, c.moment).uses;
@@ -119,7 +129,7 @@ std::vector<MarkAdvice> adviseMarks(const Outcome& o, std::size_t most) {
         for (std::size_t i = 0; i < std::min(checks.size(), o.checkpoints.size()); ++i) {
             const CheckpointResult& before = o.checkpoints[i];
             const CheckpointResult& after = checks[i];
-            if (before.id != after.id || !isOpen(before) || !after.value) {
+            if (before.id != after.id || !asks(before) || !after.value) {
                 continue;
             }
             double here = before.value ? std::log(before.value->sigma / after.value->sigma) : 1.0;

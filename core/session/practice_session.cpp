@@ -19,6 +19,12 @@ namespace {
 using body::Point;
 
 constexpr double kLookSeconds = 0.1;
+/// Below this many picture lines the marks' own sigma has proven too small to stand by: no verdict, not a
+/// wrong one. 720 lines are what the numbers are made for.
+constexpr int kLeastLines = 720;
+bool coarse(int width, int height) {
+    return std::min(width, height) < kLeastLines;
+}
 constexpr double kSure = 0.7; ///< share of "good" from which it holds; 1 - kSure: does not hold
 constexpr std::size_t kMostJobs = 3;
 
@@ -259,7 +265,10 @@ void PracticeSession::look(const video::Frame& frame) {
     }
     std::optional<PracticeRehearsal> rehearsal;
     if (hold) {
-        const auto [verdict, result] = verdictOf(hold->outcome);
+        auto [verdict, result] = verdictOf(hold->outcome);
+        if (coarse(frame.width(), frame.height())) {
+            verdict = PracticeVerdict::cannotTell;
+        }
         rehearsal = PracticeRehearsal{hold->from, hold->to, verdict, result ? result->value : std::nullopt,
                                       verdict == PracticeVerdict::holds};
     }
@@ -324,7 +333,11 @@ void PracticeSession::judgeTake(const capture::Take& take, std::int64_t finished
         } else {
             const analysis::QuickLook& quickLook = **looked;
             isSwing = quickLook.observations.empty() || showsSwing(quickLook, options_.context, hit);
-            const auto [verdict, result] = verdictOf(quickLook.outcome);
+            const bool tooCoarse = coarse((*clip)->info().width, (*clip)->info().height);
+            auto [verdict, result] = verdictOf(quickLook.outcome);
+            if (tooCoarse) {
+                verdict = PracticeVerdict::cannotTell;
+            }
             swing.verdict = verdict;
             if (result != nullptr) {
                 swing.value = result->value;
@@ -340,7 +353,10 @@ void PracticeSession::judgeTake(const capture::Take& take, std::int64_t finished
                                                      : std::optional(quickLook.observations.front());
                 const auto framing =
                     judgeFraming(at, (*clip)->info().width, (*clip)->info().height, options_.context.view);
-                if (!framing.good()) {
+                if (tooCoarse) {
+                    swing.why =
+                        "The picture is too coarse for a verdict; set the camera to 720 lines or more.";
+                } else if (!framing.good()) {
                     swing.why = framingAdvice(framing.faults.front());
                 } else if (swing.value) {
                     swing.why = "Too near the edge of the range to tell from this picture.";

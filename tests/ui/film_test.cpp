@@ -244,16 +244,15 @@ class FilmTest : public QObject {
             typePlayer(app, "Kim");
             QVERIFY(app.tap("Practise at home"));
             QVERIFY(app.waitFor("Answer: Watching"));
-            // The truth is that it holds; where the picture is too coarse the answer must be "cannot tell".
-            // On a slow machine the film may end first: then the log below is the answer.
+            // A picture of 360 lines is too coarse for a verdict: the answer must be "cannot tell", never a
+            // guess. On a slow machine the film may end first: then the log below is the answer.
             QVERIFY(QTest::qWaitFor(
                 [&] {
                     return app.find("Answer: Watching") == nullptr || app.find("Practise at home") != nullptr;
                 },
                 180000));
             const QString answer = app.nameOf("Answer");
-            QVERIFY2(answer.isEmpty() || answer == "Answer: Holds" || answer == "Answer: Cannot tell",
-                     qPrintable(answer));
+            QVERIFY2(answer.isEmpty() || answer == "Answer: Cannot tell", qPrintable(answer));
             if (const QString folder = qEnvironmentVariable("PLUMBMARK_SCREENS"); !folder.isEmpty()) {
                 app.grab().save(folder + "/practice-" + screen.name + ".png");
             }

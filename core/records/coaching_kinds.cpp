@@ -5,17 +5,15 @@
 #include <algorithm>
 #include <array>
 
+#include "records/detail/body_fields.h"
 #include "records/value.h"
 
 namespace plumbmark::records {
 namespace {
 
-// Nothing is written for "not told": a field that is there was told.
-void put(Object& body, std::string_view key, const std::string& value) {
-    if (!value.empty()) {
-        body.emplace(key, value);
-    }
-}
+using detail::getText;
+using detail::putText;
+
 void put(Object& body, std::string_view key, const std::vector<std::string>& values) {
     if (!values.empty()) {
         body.emplace(key, Array(values.begin(), values.end()));
@@ -32,9 +30,6 @@ void put(Object& body, std::string_view key, const std::optional<int>& value) {
     }
 }
 
-std::string text(const Object& body, std::string_view key) {
-    return textMember(body, key).value_or("");
-}
 std::vector<std::string> texts(const Object& body, std::string_view key) {
     std::vector<std::string> out;
     const Value* list = member(body, key);
@@ -56,7 +51,7 @@ std::optional<int> whole(const Object& body, std::string_view key, int low, int 
 
 Object bodyOf(const BodyCard& v) {
     Object body;
-    put(body, "day", v.day);
+    putText(body, "day", v.day);
     put(body, "birth_year", v.birthYear);
     put(body, "pain_before", v.painBefore);
     put(body, "limited_joints", v.limitedJoints);
@@ -65,16 +60,16 @@ Object bodyOf(const BodyCard& v) {
     put(body, "pregnant", v.pregnant);
     put(body, "bone_or_heart", v.boneOrHeart);
     put(body, "cleared", v.cleared);
-    put(body, "cleared_day", v.clearedDay);
+    putText(body, "cleared_day", v.clearedDay);
     put(body, "most_balls", v.mostBalls);
     put(body, "guardian_consent", v.guardianConsent);
-    put(body, "note", v.note);
+    putText(body, "note", v.note);
     return body;
 }
 
 BodyCard bodyCardOf(const Object& b) {
     BodyCard v;
-    v.day = text(b, "day");
+    v.day = getText(b, "day");
     v.birthYear = whole(b, "birth_year", 1880, 2200);
     v.painBefore = texts(b, "pain_before");
     v.limitedJoints = texts(b, "limited_joints");
@@ -83,10 +78,10 @@ BodyCard bodyCardOf(const Object& b) {
     v.pregnant = booleanMember(b, "pregnant");
     v.boneOrHeart = booleanMember(b, "bone_or_heart");
     v.cleared = booleanMember(b, "cleared");
-    v.clearedDay = text(b, "cleared_day");
+    v.clearedDay = getText(b, "cleared_day");
     v.mostBalls = whole(b, "most_balls", 0, 10000);
     v.guardianConsent = booleanMember(b, "guardian_consent");
-    v.note = text(b, "note");
+    v.note = getText(b, "note");
     return v;
 }
 
@@ -106,15 +101,15 @@ Object bodyOf(const ExplanationFact& v) {
 
 ExplanationFact explanationOf(const Object& b) {
     ExplanationFact v;
-    v.verdict = text(b, "verdict");
+    v.verdict = getText(b, "verdict");
     v.chain = texts(b, "chain");
     v.clips = texts(b, "clips");
     v.playbook = whole(b, "playbook", 0, 1 << 20).value_or(0);
     const Value* list = member(b, "causes");
     if (list != nullptr && list->array() != nullptr) {
         for (const Value& entry : *list->array()) {
-            if (const Object* o = entry.object(); o != nullptr && !text(*o, "node").empty()) {
-                v.rivals.push_back({text(*o, "node"), numberMember(*o, "probability").value_or(0.0),
+            if (const Object* o = entry.object(); o != nullptr && !getText(*o, "node").empty()) {
+                v.rivals.push_back({getText(*o, "node"), numberMember(*o, "probability").value_or(0.0),
                                     numberMember(*o, "share").value_or(0.0)});
             }
         }
@@ -124,15 +119,15 @@ ExplanationFact explanationOf(const Object& b) {
 
 Object bodyOf(const CoachWord& v) {
     Object body{{"word", v.word}};
-    put(body, "proposal", v.proposal);
+    putText(body, "proposal", v.proposal);
     put(body, "nodes", v.nodes);
-    put(body, "note", v.note);
+    putText(body, "note", v.note);
     return body;
 }
 
 std::optional<CoachWord> coachWordOf(const Object& b) {
     constexpr std::array<std::string_view, 3> known{"accept", "reorder", "overrule"};
-    CoachWord v{text(b, "word"), text(b, "proposal"), texts(b, "nodes"), text(b, "note")};
+    CoachWord v{getText(b, "word"), getText(b, "proposal"), texts(b, "nodes"), getText(b, "note")};
     return std::find(known.begin(), known.end(), v.word) == known.end() ? std::nullopt
                                                                         : std::optional(std::move(v));
 }
@@ -147,8 +142,8 @@ Object bodyOf(const Trial& v) {
 }
 
 std::optional<Trial> trialOf(const Object& b) {
-    Trial v{text(b, "node"),    text(b, "result"), booleanMember(b, "guard_held").value_or(true),
-            texts(b, "before"), texts(b, "tried"), texts(b, "after"),
+    Trial v{getText(b, "node"), getText(b, "result"), booleanMember(b, "guard_held").value_or(true),
+            texts(b, "before"), texts(b, "tried"),    texts(b, "after"),
             texts(b, "moved")};
     return v.node.empty() ? std::nullopt : std::optional(std::move(v));
 }

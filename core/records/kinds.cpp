@@ -8,9 +8,16 @@
 
 #include "base/clock.h"
 #include "base/hash.h"
+#include "records/detail/body_fields.h"
 
 namespace plumbmark::records {
 namespace {
+
+using detail::getText;
+using detail::point;
+using detail::pointOf;
+using detail::putNumber;
+using detail::putText;
 
 template <class E> struct Words;
 template <> struct Words<BallStart> {
@@ -60,37 +67,6 @@ template <class E> void putWord(Object& body, std::string_view key, const std::o
 template <class E> std::optional<E> getWord(const Object& body, std::string_view key) {
     const auto text = textMember(body, key);
     return text ? fromWord<E>(*text) : std::nullopt;
-}
-
-// Nothing is written for "not told": a field that is there was told.
-void putText(Object& body, std::string_view key, const std::string& value) {
-    if (!value.empty()) {
-        body.emplace(key, value);
-    }
-}
-
-void putNumber(Object& body, std::string_view key, const std::optional<double>& value) {
-    if (value) {
-        body.emplace(key, *value);
-    }
-}
-
-std::string getText(const Object& body, std::string_view key) {
-    return textMember(body, key).value_or("");
-}
-
-Value point(base::Vec2 p) {
-    return Array{Value(p.x), Value(p.y)};
-}
-
-std::optional<base::Vec2> pointOf(const Value* value) {
-    const Array* xy = value == nullptr ? nullptr : value->array();
-    if (xy == nullptr || xy->size() != 2) {
-        return std::nullopt;
-    }
-    const auto x = (*xy)[0].number();
-    const auto y = (*xy)[1].number();
-    return x && y ? std::optional(base::Vec2{*x, *y}) : std::nullopt;
 }
 
 constexpr std::array kUnits{base::Unit::degrees,  base::Unit::seconds,       base::Unit::ratio,

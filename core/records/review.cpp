@@ -6,6 +6,9 @@
 #include <array>
 #include <cmath>
 
+#include "base/base64.h"
+#include "records/detail/body_fields.h"
+
 namespace plumbmark::records {
 namespace {
 
@@ -19,22 +22,6 @@ constexpr std::array<std::pair<Act, std::string_view>, 7> kActs{{{Act::go, "go"}
 constexpr std::string_view kDigits = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/";
 constexpr std::size_t kMostActs = 20'000;
 constexpr std::size_t kMostPoints = 500;
-
-std::string base64(const std::vector<std::uint8_t>& bytes) {
-    std::string text;
-    text.reserve((bytes.size() + 2) / 3 * 4);
-    for (std::size_t i = 0; i < bytes.size(); i += 3) {
-        const std::size_t n = std::min<std::size_t>(3, bytes.size() - i);
-        std::uint32_t block = 0;
-        for (std::size_t k = 0; k < 3; ++k) {
-            block = block << 8 | (k < n ? bytes[i + k] : 0);
-        }
-        for (std::size_t k = 0; k < 4; ++k) {
-            text += k <= n ? kDigits[block >> (18 - 6 * k) & 63] : '=';
-        }
-    }
-    return text;
-}
 
 /// RFC 4648, section 4; nothing for anything else.
 std::optional<std::vector<std::uint8_t>> fromBase64(std::string_view text) {
@@ -63,16 +50,6 @@ std::optional<std::vector<std::uint8_t>> fromBase64(std::string_view text) {
         }
     }
     return bytes;
-}
-
-std::optional<base::Vec2> pointOf(const Value& value) {
-    const Array* xy = value.array();
-    if (xy == nullptr || xy->size() != 2) {
-        return std::nullopt;
-    }
-    const auto x = (*xy)[0].number();
-    const auto y = (*xy)[1].number();
-    return x && y ? std::optional(base::Vec2{*x, *y}) : std::nullopt;
 }
 
 std::optional<ReviewAct> actOf(const Object& body) {
@@ -118,7 +95,7 @@ std::optional<ReviewAct> actOf(const Object& body) {
     case Act::draw:
         if (const Value* points = member(body, "points"); points != nullptr && points->array() != nullptr) {
             for (const Value& value : *points->array()) {
-                const auto point = pointOf(value);
+                const auto point = detail::pointOf(&value);
                 if (!point) {
                     return std::nullopt;
                 }
@@ -187,7 +164,7 @@ Object bodyOf(const Review& value) {
         case Act::draw: {
             Array points;
             for (const base::Vec2 p : act.points) {
-                points.emplace_back(Array{Value(p.x), Value(p.y)});
+                points.push_back(detail::point(p));
             }
             item.emplace("points", std::move(points));
             break;
@@ -258,7 +235,7 @@ std::optional<Review> reviewOf(const Object& body) {
 }
 
 Object bodyOf(const Voice& value) {
-    return {{"format", value.format}, {"length_ms", value.lengthMs}, {"data", base64(value.bytes)}};
+    return {{"format", value.format}, {"length_ms", value.lengthMs}, {"data", base::base64(value.bytes)}};
 }
 
 std::optional<Voice> voiceOf(const Object& body) {

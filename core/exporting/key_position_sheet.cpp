@@ -9,6 +9,7 @@
 
 #include "exporting/picture_marks.h"
 #include "exporting/words.h"
+#include "video/still.h"
 
 namespace plumbmark::exporting {
 namespace {
@@ -114,19 +115,6 @@ CutOut cutOutFor(const analysis::Outcome& outcome, const std::vector<std::size_t
             std::max(1, static_cast<int>(std::lround(height)))};
 }
 
-std::shared_ptr<const video::RgbImage> cut(const video::RgbImage& whole, int x, int y, int width,
-                                           int height) {
-    auto part = std::make_shared<video::RgbImage>();
-    part->width = width;
-    part->height = height;
-    part->pixels.resize(std::size_t{3} * static_cast<std::size_t>(width) * static_cast<std::size_t>(height));
-    for (int row = 0; row < height; ++row) {
-        const auto from = whole.pixels.begin() + 3 * (std::ptrdiff_t{y + row} * whole.width + x);
-        std::copy_n(from, 3 * width, part->pixels.begin() + 3 * std::ptrdiff_t{row} * width);
-    }
-    return part;
-}
-
 // ---------------------------------------------------------------------------------------------------------------------
 
 constexpr Ink kText{0x1b, 0x22, 0x2a};
@@ -144,20 +132,6 @@ struct Sizes {
 };
 constexpr Sizes kPaper{297.0, 9.0, 3.5, 4, 17.0, 10.0, 8.2, 7.2, 3.6};
 constexpr Sizes kPhone{100.0, 4.0, 3.0, 2, 14.0, 10.5, 9.0, 8.0, 4.2};
-
-Sign signOf(coaching::State state) {
-    switch (state) {
-    case coaching::State::good:
-        return Sign::good;
-    case coaching::State::watch:
-        return Sign::watch;
-    case coaching::State::work:
-        return Sign::work;
-    case coaching::State::unknown:
-        break;
-    }
-    return Sign::unknown;
-}
 
 class Layout {
   public:
@@ -493,10 +467,11 @@ base::Result<std::vector<Still>> takeStills(video::Clip& clip, const analysis::O
         };
         const int x = corner(centre.x, width, whole.width);
         const int y = corner(centre.y, height, whole.height);
-        stills.push_back({moments[i].id,
-                          frames[i],
-                          {static_cast<double>(x), static_cast<double>(y)},
-                          cut(whole, x, y, width, height)});
+        stills.push_back(
+            {moments[i].id,
+             frames[i],
+             {static_cast<double>(x), static_cast<double>(y)},
+             std::make_shared<const video::RgbImage>(video::partOf(whole, x, y, width, height))});
     }
     return stills;
 }

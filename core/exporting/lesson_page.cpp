@@ -10,6 +10,7 @@
 #include <optional>
 #include <span>
 
+#include "base/base64.h"
 #include "base/hash.h"
 #include "exporting/picture_marks.h"
 #include "exporting/words.h"
@@ -37,23 +38,6 @@ figcaption{font-size:.85rem}figcaption b{display:block}
 .caution{background:#efe9fb;border:1px solid #33186b;border-radius:.3rem;padding:.6rem;margin:.5rem 0}
 )";
 
-std::string base64(std::span<const std::uint8_t> bytes) {
-    static constexpr std::string_view digits =
-        "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/";
-    std::string text;
-    text.reserve((bytes.size() + 2) / 3 * 4);
-    for (std::size_t i = 0; i < bytes.size(); i += 3) {
-        const std::size_t n = std::min<std::size_t>(3, bytes.size() - i);
-        const std::uint32_t block = static_cast<std::uint32_t>(bytes[i]) << 16 |
-                                    (n > 1 ? static_cast<std::uint32_t>(bytes[i + 1]) << 8 : 0) |
-                                    (n > 2 ? static_cast<std::uint32_t>(bytes[i + 2]) : 0);
-        for (std::size_t k = 0; k < 4; ++k) {
-            text += k <= n ? digits[block >> (18 - 6 * k) & 63] : '=';
-        }
-    }
-    return text;
-}
-
 /// SHA-256 of the style sheet the way a content security policy names it.
 std::string policyHash(std::string_view text) {
     const std::string hex = base::sha256OfText(text);
@@ -61,7 +45,7 @@ std::string policyHash(std::string_view text) {
     for (std::size_t i = 0; i + 1 < hex.size(); i += 2) {
         bytes.push_back(static_cast<std::uint8_t>(std::stoi(hex.substr(i, 2), nullptr, 16)));
     }
-    return "sha256-" + base64(bytes);
+    return "sha256-" + base::base64(bytes);
 }
 
 std::size_t utf8Length(std::string_view text) {
@@ -198,7 +182,7 @@ std::string figure(const analysis::Outcome& outcome, const Still& still) {
             const double height = still.picture->height;
             html += "<svg viewBox=\"0 0 " + num(width) + " " + num(height) + "\" role=\"img\" aria-label=\"" +
                     htmlText(label) + "\"><image width=\"" + num(width) + "\" height=\"" + num(height) +
-                    "\" href=\"data:image/jpeg;base64," + base64(*jpeg) + "\"/>";
+                    "\" href=\"data:image/jpeg;base64," + base::base64(*jpeg) + "\"/>";
             const PictureMarks marks = marksAt(outcome, still.frame, still.moment);
             const base::Box box{0, 0, width, height};
             const double thin = width / 160.0;

@@ -31,20 +31,6 @@ struct Sizes {
 constexpr Sizes kPaper{210.0, 297.0, 14.0, 4, 20.0, 12.5, 10.0, 8.5, 4.2, 40.0};
 constexpr Sizes kPhone{100.0, 0.0, 5.0, 2, 15.0, 11.5, 10.0, 8.5, 4.4, 27.0};
 
-Sign signOf(coaching::State state) {
-    switch (state) {
-    case coaching::State::good:
-        return Sign::good;
-    case coaching::State::watch:
-        return Sign::watch;
-    case coaching::State::work:
-        return Sign::work;
-    case coaching::State::unknown:
-        break;
-    }
-    return Sign::unknown;
-}
-
 /// A piece that stays whole, laid out from y = 0.
 struct Piece {
     std::vector<Item> items;

@@ -11,6 +11,7 @@
 #include "exporting/lesson_story.h"
 #include "exporting/picture_marks.h"
 #include "exporting/words.h"
+#include "video/still.h"
 #include "video/voice.h"
 #include "video/writer.h"
 
@@ -44,20 +45,6 @@ struct Stretch {
     std::optional<marks::MomentId> moment;
 };
 
-Sign signOf(coaching::State state) {
-    switch (state) {
-    case coaching::State::good:
-        return Sign::good;
-    case coaching::State::watch:
-        return Sign::watch;
-    case coaching::State::work:
-        return Sign::work;
-    case coaching::State::unknown:
-        break;
-    }
-    return Sign::unknown;
-}
-
 std::shared_ptr<const video::RgbImage> cutOut(video::RgbImage whole, const base::Box& box) {
     const int x = static_cast<int>(box.x);
     const int y = static_cast<int>(box.y);
@@ -66,15 +53,7 @@ std::shared_ptr<const video::RgbImage> cutOut(video::RgbImage whole, const base:
     if (x == 0 && y == 0 && width == whole.width && height == whole.height) {
         return std::make_shared<const video::RgbImage>(std::move(whole));
     }
-    auto part = std::make_shared<video::RgbImage>();
-    part->width = width;
-    part->height = height;
-    part->pixels.resize(std::size_t{3} * static_cast<std::size_t>(width) * static_cast<std::size_t>(height));
-    for (int row = 0; row < height; ++row) {
-        const auto from = whole.pixels.begin() + 3 * (std::ptrdiff_t{y + row} * whole.width + x);
-        std::copy_n(from, 3 * width, part->pixels.begin() + 3 * std::ptrdiff_t{row} * width);
-    }
-    return part;
+    return std::make_shared<const video::RgbImage>(video::partOf(whole, x, y, width, height));
 }
 
 PageBox onPage(const base::Box& pixels) {

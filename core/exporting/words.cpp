@@ -177,6 +177,20 @@ std::string_view stateWord(coaching::State state) {
     return "cannot tell";
 }
 
+Sign signOf(coaching::State state) {
+    switch (state) {
+    case coaching::State::good:
+        return Sign::good;
+    case coaching::State::watch:
+        return Sign::watch;
+    case coaching::State::work:
+        return Sign::work;
+    case coaching::State::unknown:
+        break;
+    }
+    return Sign::unknown;
+}
+
 std::string_view viewLabel(marks::View view) {
     return view == marks::View::faceOn ? "Face-on" : "Down-the-line";
 }

@@ -8,6 +8,7 @@
 
 #include "base/measured.h"
 #include "coaching/checkpoint.h"
+#include "exporting/page.h"
 #include "marks/moment.h"
 #include "marks/player.h"
 
@@ -20,6 +21,7 @@ namespace plumbmark::exporting {
 [[nodiscard]] std::string measurementLabel(std::string_view id);
 [[nodiscard]] std::string_view
 stateWord(coaching::State state);                           ///< "good", "watch", "work on it", "cannot tell"
+[[nodiscard]] Sign signOf(coaching::State state);           ///< the shape that goes with the word
 [[nodiscard]] std::string_view viewLabel(marks::View view); ///< "Face-on", "Down-the-line"
 [[nodiscard]] std::string
 clubLabel(const marks::Club& club); ///< "7-iron", "56-degree wedge", "3-wood", "driver"

@@ -92,6 +92,41 @@ RgbImage upright(RgbImage image, const Orientation& o) {
     return out;
 }
 
+std::size_t rowBytes(const RgbImage& image) {
+    return static_cast<std::size_t>(std::max(0, image.width)) * 3;
+}
+
+/// One picture through one encoder: `settings` before it is opened, `fill` puts the pixels into its frame.
+template <class Settings, class Fill>
+base::Result<std::vector<std::uint8_t>> encode(const RgbImage& image, AVCodecID id, const std::string& form,
+                                               AVPixelFormat format, Settings&& settings, Fill&& fill) {
+    silenceFfmpeg();
+    const auto failed = base::failure(
+        "still.encode", "The picture could not be made; this build needs FFmpeg's " + form + " encoder.");
+    const AVCodec* encoder = avcodec_find_encoder(id);
+    CodecPtr codec{avcodec_alloc_context3(encoder)};
+    PicturePtr picture{av_frame_alloc()};
+    PacketPtr packet{av_packet_alloc()};
+    if (encoder == nullptr || !codec || !picture || !packet || image.width <= 0 || image.height <= 0 ||
+        image.pixels.size() != rowBytes(image) * static_cast<std::size_t>(image.height)) {
+        return failed;
+    }
+    codec->width = picture->width = image.width;
+    codec->height = picture->height = image.height;
+    codec->pix_fmt = format;
+    picture->format = format;
+    codec->time_base = {1, 1};
+    codec->thread_count = 1;
+    settings(*codec, *picture);
+    if (avcodec_open2(codec.get(), encoder, nullptr) < 0 || av_frame_get_buffer(picture.get(), 0) < 0 ||
+        !fill(*picture) || avcodec_send_frame(codec.get(), picture.get()) < 0 ||
+        avcodec_send_frame(codec.get(), nullptr) < 0 ||
+        avcodec_receive_packet(codec.get(), packet.get()) < 0) {
+        return failed;
+    }
+    return std::vector<std::uint8_t>(packet->data, packet->data + packet->size);
+}
+
 } // namespace
 
 base::Result<RgbImage> decodeStill(std::span<const std::uint8_t> bytes) {
@@ -158,78 +193,48 @@ base::Result<RgbImage> loadStill(const std::filesystem::path& path) {
 }
 
 base::Result<std::vector<std::uint8_t>> encodePng(const RgbImage& image) {
-    silenceFfmpeg();
-    const auto failed = base::failure(
-        "still.encode", "The picture could not be made; this build needs FFmpeg's PNG encoder.");
-    const AVCodec* encoder = avcodec_find_encoder(AV_CODEC_ID_PNG);
-    CodecPtr codec{avcodec_alloc_context3(encoder)};
-    PicturePtr picture{av_frame_alloc()};
-    PacketPtr packet{av_packet_alloc()};
-    const std::size_t row = static_cast<std::size_t>(std::max(0, image.width)) * 3;
-    if (encoder == nullptr || !codec || !picture || !packet || image.width <= 0 || image.height <= 0 ||
-        image.pixels.size() != row * static_cast<std::size_t>(image.height)) {
-        return failed;
-    }
-    codec->width = picture->width = image.width;
-    codec->height = picture->height = image.height;
-    codec->pix_fmt = AV_PIX_FMT_RGB24;
-    picture->format = AV_PIX_FMT_RGB24;
-    codec->time_base = {1, 1};
-    codec->thread_count = 1;
-    if (avcodec_open2(codec.get(), encoder, nullptr) < 0 || av_frame_get_buffer(picture.get(), 0) < 0) {
-        return failed;
-    }
-    for (int y = 0; y < image.height; ++y) {
-        std::copy_n(image.pixels.data() + static_cast<std::size_t>(y) * row, row,
-                    picture->data[0] + static_cast<std::ptrdiff_t>(y) * picture->linesize[0]);
-    }
-    if (avcodec_send_frame(codec.get(), picture.get()) < 0 || avcodec_send_frame(codec.get(), nullptr) < 0 ||
-        avcodec_receive_packet(codec.get(), packet.get()) < 0) {
-        return failed;
-    }
-    return std::vector<std::uint8_t>(packet->data, packet->data + packet->size);
+    const auto fill = [&](AVFrame& picture) {
+        const std::size_t row = rowBytes(image);
+        for (int y = 0; y < image.height; ++y) {
+            std::copy_n(image.pixels.data() + static_cast<std::size_t>(y) * row, row,
+                        picture.data[0] + static_cast<std::ptrdiff_t>(y) * picture.linesize[0]);
+        }
+        return true;
+    };
+    return encode(
+        image, AV_CODEC_ID_PNG, "PNG", AV_PIX_FMT_RGB24, [](AVCodecContext&, AVFrame&) {}, fill);
 }
 
 base::Result<std::vector<std::uint8_t>> encodeJpeg(const RgbImage& image, int quality) {
-    silenceFfmpeg();
-    const auto failed = base::failure(
-        "still.encode", "The picture could not be made; this build needs FFmpeg's JPEG encoder.");
-    const AVCodec* encoder = avcodec_find_encoder(AV_CODEC_ID_MJPEG);
-    CodecPtr codec{avcodec_alloc_context3(encoder)};
-    PicturePtr picture{av_frame_alloc()};
-    PacketPtr packet{av_packet_alloc()};
-    const std::size_t row = static_cast<std::size_t>(std::max(0, image.width)) * 3;
-    if (encoder == nullptr || !codec || !picture || !packet || image.width <= 0 || image.height <= 0 ||
-        image.pixels.size() != row * static_cast<std::size_t>(image.height)) {
-        return failed;
+    const auto settings = [&](AVCodecContext& codec, AVFrame& picture) {
+        codec.color_range = picture.color_range = AVCOL_RANGE_JPEG;
+        // Nothing of this program or machine goes into the picture, and the same picture gives the same
+        // bytes.
+        codec.flags |= AV_CODEC_FLAG_QSCALE | AV_CODEC_FLAG_BITEXACT;
+        codec.global_quality = picture.quality = FF_QP2LAMBDA * std::clamp(quality, 1, 31);
+    };
+    const auto fill = [&](AVFrame& picture) {
+        const ScalerPtr scaler{sws_getContext(image.width, image.height, AV_PIX_FMT_RGB24, image.width,
+                                              image.height, AV_PIX_FMT_YUVJ444P,
+                                              SWS_BICUBIC | SWS_ACCURATE_RND, nullptr, nullptr, nullptr)};
+        const std::uint8_t* from[] = {image.pixels.data()};
+        const int stride[] = {static_cast<int>(rowBytes(image))};
+        return scaler && sws_scale(scaler.get(), from, stride, 0, image.height, picture.data,
+                                   picture.linesize) == image.height;
+    };
+    return encode(image, AV_CODEC_ID_MJPEG, "JPEG", AV_PIX_FMT_YUVJ444P, settings, fill);
+}
+
+RgbImage partOf(const RgbImage& whole, int x, int y, int width, int height) {
+    RgbImage part;
+    part.width = width;
+    part.height = height;
+    part.pixels.resize(std::size_t{3} * static_cast<std::size_t>(width) * static_cast<std::size_t>(height));
+    for (int row = 0; row < height; ++row) {
+        const auto from = whole.pixels.begin() + 3 * (std::ptrdiff_t{y + row} * whole.width + x);
+        std::copy_n(from, 3 * width, part.pixels.begin() + 3 * std::ptrdiff_t{row} * width);
     }
-    codec->width = picture->width = image.width;
-    codec->height = picture->height = image.height;
-    codec->pix_fmt = AV_PIX_FMT_YUVJ444P;
-    picture->format = AV_PIX_FMT_YUVJ444P;
-    codec->color_range = picture->color_range = AVCOL_RANGE_JPEG;
-    codec->time_base = {1, 1};
-    codec->thread_count = 1;
-    // Nothing of this program or machine goes into the picture, and the same picture gives the same bytes.
-    codec->flags |= AV_CODEC_FLAG_QSCALE | AV_CODEC_FLAG_BITEXACT;
-    codec->global_quality = picture->quality = FF_QP2LAMBDA * std::clamp(quality, 1, 31);
-    if (avcodec_open2(codec.get(), encoder, nullptr) < 0 || av_frame_get_buffer(picture.get(), 0) < 0) {
-        return failed;
-    }
-    const ScalerPtr scaler{sws_getContext(image.width, image.height, AV_PIX_FMT_RGB24, image.width,
-                                          image.height, AV_PIX_FMT_YUVJ444P, SWS_BICUBIC | SWS_ACCURATE_RND,
-                                          nullptr, nullptr, nullptr)};
-    const std::uint8_t* from[] = {image.pixels.data()};
-    const int stride[] = {static_cast<int>(row)};
-    if (!scaler || sws_scale(scaler.get(), from, stride, 0, image.height, picture->data, picture->linesize) !=
-                       image.height) {
-        return failed;
-    }
-    if (avcodec_send_frame(codec.get(), picture.get()) < 0 || avcodec_send_frame(codec.get(), nullptr) < 0 ||
-        avcodec_receive_packet(codec.get(), packet.get()) < 0) {
-        return failed;
-    }
-    return std::vector<std::uint8_t>(packet->data, packet->data + packet->size);
+    return part;
 }
 
 base::Result<void> savePng(const std::filesystem::path& path, const RgbImage& image) {

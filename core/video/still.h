@@ -23,6 +23,8 @@ base::Result<std::vector<std::uint8_t>> encodePng(const RgbImage& image);
 /// JPEG (JFIF, full-range BT.601, no colour subsampling, nothing but the picture in it). `quality` 1..31,
 /// lower is better. Errors (failure): "still.encode".
 base::Result<std::vector<std::uint8_t>> encodeJpeg(const RgbImage& image, int quality = 4);
+/// A part of a picture; it must lie inside.
+[[nodiscard]] RgbImage partOf(const RgbImage& whole, int x, int y, int width, int height);
 /// The file appears under its name only when it is complete. Errors: "still.encode", "still.folder" (input).
 base::Result<void> savePng(const std::filesystem::path& path, const RgbImage& image);
 

@@ -10,6 +10,7 @@
 #include <new>
 
 #include "cli/commands.h"
+#include "cli/library_access.h"
 
 namespace plumbmark::cli {
 namespace {
@@ -36,7 +37,6 @@ std::vector<Option> comparedOptions() {
     return options;
 }
 
-constexpr Option kLibrary{"--library", "FOLDER", "the library, where it is not the usual one"};
 constexpr Option kPassphrase{
     "--passphrase-file", "FILE",
     "its first line is the passphrase; else $PLUMBMARK_PASSPHRASE, else it is asked for"};

@@ -75,6 +75,16 @@ class Outputs {
 /// The pose network, or nothing: the analysis then warns in its answer and goes on without.
 base::Result<analysis::NetworkBytes> fetchNetwork(const Services& services);
 
+struct AnalysedClip {
+    std::unique_ptr<video::Clip> clip;
+    analysis::Outcome outcome;
+};
+/// Opens and analyses a clip with a line of progress. `told`: the arguments that complete the request;
+/// nothing where it is complete. Errors: those of video::Clip::open, completeRequest, fetchNetwork and
+/// analysis::analyse; stopped().
+base::Result<AnalysedClip> analyseClip(const std::filesystem::path& path, analysis::Request request,
+                                       const Arguments* told, const Services& services, Streams streams);
+
 /// A progress line on a terminal; silent elsewhere. Clears the line when it goes.
 class ProgressLine {
   public:

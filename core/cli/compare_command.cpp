@@ -54,28 +54,11 @@ struct Swing {
 
 base::Result<Swing> analysedSwing(const std::string& name, const fs::path& path, analysis::Request request,
                                   const Arguments* told, const Services& services, Streams streams) {
-    auto clip = video::Clip::open(path);
-    if (!clip) {
-        return clip.error();
-    }
-    if (told != nullptr) {
-        if (auto complete = completeRequest(*told, **clip, request, streams); !complete) {
-            return complete.error();
-        }
-    }
-    const auto network = fetchNetwork(services);
-    if (!network) {
-        return network.error();
-    }
-    const ProgressLine line(services, streams.err);
-    auto analysed = analysis::analyse(**clip, *network, request, line.progress());
+    auto analysed = analyseClip(path, std::move(request), told, services, streams);
     if (!analysed) {
         return analysed.error();
     }
-    if (!*analysed) {
-        return stopped();
-    }
-    return Swing{name, std::move((*analysed)->outcome)};
+    return Swing{name, std::move(analysed->outcome)};
 }
 
 /// Opens the library once, when the first id asks for it.

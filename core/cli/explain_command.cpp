@@ -267,17 +267,12 @@ void printFollowUp(std::ostream& out, const session::FollowUp& f, const coaching
 
 base::Result<int> explainLesson(const Arguments& args, const coaching::Playbook& playbook,
                                 const Services& services, Streams streams) {
-    auto library = openLibrary(args, services, streams);
-    if (!library) {
-        return library.error();
+    auto open = openLesson(args, *args.value("--lesson"), services, streams);
+    if (!open) {
+        return open.error();
     }
-    session::LessonBook book(**library);
-    const auto row = findLesson(book, *args.value("--lesson"));
-    if (!row) {
-        return row.error();
-    }
-    session::CoachDesk desk(**library, playbook, *services.clock);
-    auto reasoned = desk.reason(row->id);
+    session::CoachDesk desk(*open->library, playbook, *services.clock);
+    auto reasoned = desk.reason(open->lesson.id);
     if (!reasoned) {
         return reasoned.error();
     }
@@ -290,7 +285,7 @@ base::Result<int> explainLesson(const Arguments& args, const coaching::Playbook&
         if (auto said = desk.say(*reasoned, word, nodes, args.value("--note").value_or("")); !said) {
             return said.error();
         }
-        reasoned = desk.reason(row->id);
+        reasoned = desk.reason(open->lesson.id);
         if (!reasoned) {
             return reasoned.error();
         }
@@ -300,12 +295,12 @@ base::Result<int> explainLesson(const Arguments& args, const coaching::Playbook&
         !done || *done) {
         return done ? base::Result<int>(kDone) : base::Result<int>(done.error());
     }
-    const auto follow = desk.followUp(row->id);
+    const auto follow = desk.followUp(open->lesson.id);
     if (!follow) {
         return follow.error();
     }
     std::ostream& out = streams.out;
-    out << shown(row->playerName) << ", " << row->day << ": "
+    out << shown(open->lesson.playerName) << ", " << open->lesson.day << ": "
         << plural(static_cast<int>(reasoned->swings.size()), "swing", "swings") << " together\n\n";
     printFollowUp(out, *follow, playbook, services.unicode);
     if (reasoned->word) {
@@ -358,29 +353,11 @@ base::Result<int> runExplain(const Arguments& args, const Services& services, St
     if (!request) {
         return request.error();
     }
-    auto clip = video::Clip::open(fs::path(*args.operand(0)));
-    if (!clip) {
-        return clip.error();
-    }
-    if (auto complete = completeRequest(args, **clip, *request, streams); !complete) {
-        return complete.error();
-    }
-    const auto network = fetchNetwork(services);
-    if (!network) {
-        return network.error();
-    }
-    base::Result<std::optional<analysis::Analysed>> analysed = std::optional<analysis::Analysed>{};
-    {
-        const ProgressLine line(services, streams.err);
-        analysed = analysis::analyse(**clip, *network, *request, line.progress());
-    }
+    const auto analysed = analyseClip(*args.operand(0), *request, &args, services, streams);
     if (!analysed) {
         return analysed.error();
     }
-    if (!*analysed) {
-        return stopped();
-    }
-    const auto& outcome = (*analysed)->outcome;
+    const analysis::Outcome& outcome = analysed->outcome;
     const auto checkpoints = coaching::judge(*playbook, outcome.measurements, outcome.context, request->card);
     const auto explanation = reasoning::explain(*playbook, checkpoints, {});
     std::optional<reasoning::BeliefAnswer> answer;
@@ -404,16 +381,11 @@ base::Result<int> runPlan(const Arguments& args, const Services& services, Strea
     if (!playbook) {
         return playbook.error();
     }
-    auto library = openLibrary(args, services, streams);
-    if (!library) {
-        return library.error();
+    auto open = openLesson(args, *args.operand(0), services, streams);
+    if (!open) {
+        return open.error();
     }
-    session::LessonBook book(**library);
-    const auto row = findLesson(book, *args.operand(0));
-    if (!row) {
-        return row.error();
-    }
-    session::CoachDesk desk(**library, *playbook, *services.clock);
+    session::CoachDesk desk(*open->library, *playbook, *services.clock);
     const std::string today = base::isoDate(services.clock->now());
     bool logged = false;
     if (const auto pain = args.value("--log-pain")) {
@@ -422,7 +394,8 @@ base::Result<int> runPlan(const Arguments& args, const Services& services, Strea
         if (!level || *level != std::floor(*level) || std::abs(*level) > 100) {
             return base::inputError("arguments.word", "--log-pain needs REGION=LEVEL, such as lower_back=3.");
         }
-        if (auto kept = desk.body().log(row->player, records::Pain{today, pain->substr(0, equals),
+        if (auto kept =
+                desk.body().log(open->lesson.player, records::Pain{today, pain->substr(0, equals),
                                                                    static_cast<std::int64_t>(*level), ""});
             !kept) {
             return kept.error();
@@ -440,7 +413,7 @@ base::Result<int> runPlan(const Arguments& args, const Services& services, Strea
             continue;
         }
         if (auto kept = desk.body().log(
-                row->player, records::Practice{today, static_cast<std::int64_t>(**n), "", "", what});
+                open->lesson.player, records::Practice{today, static_cast<std::int64_t>(**n), "", "", what});
             !kept) {
             return kept.error();
         }
@@ -448,7 +421,7 @@ base::Result<int> runPlan(const Arguments& args, const Services& services, Strea
     }
     std::ostream& out = streams.out;
     if (logged) {
-        const auto week = desk.body().week(row->player);
+        const auto week = desk.body().week(open->lesson.player);
         if (!week) {
             return week.error();
         }
@@ -458,7 +431,7 @@ base::Result<int> runPlan(const Arguments& args, const Services& services, Strea
             << ".\n";
         return kDone;
     }
-    const auto reasoned = desk.reason(row->id);
+    const auto reasoned = desk.reason(open->lesson.id);
     if (!reasoned) {
         return reasoned.error();
     }
@@ -489,7 +462,7 @@ base::Result<int> runPlan(const Arguments& args, const Services& services, Strea
     if (const auto done = writeJson(args, json, streams); !done || *done) {
         return done ? base::Result<int>(kDone) : base::Result<int>(done.error());
     }
-    out << "Plan for " << shown(row->playerName)
+    out << "Plan for " << shown(open->lesson.playerName)
         << (reasoned->word ? ", by the coach's word" : ", as the program proposes") << "\n";
     if (reasoned->plan.priorities.empty() && reasoned->plan.notes.empty()) {
         out << "  Nothing was found that asks for work; keep what is good.\n";

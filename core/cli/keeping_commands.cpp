@@ -22,25 +22,8 @@ namespace plumbmark::cli {
 namespace fs = std::filesystem;
 namespace {
 
-constexpr Option kLibrary{"--library", "FOLDER", "the library, where it is not the usual one"};
 constexpr Option kPassphrase{"--passphrase-file", "FILE",
                              "the passphrase of sealed files; else $PLUMBMARK_PASSPHRASE"};
-
-base::Result<store::LibraryOptions> libraryOptions(const Arguments& args, const Services& services) {
-    store::LibraryOptions options;
-    options.clock = services.clock;
-    options.ids = services.ids;
-    if (const auto folder = args.value("--library")) {
-        options.folder = *folder;
-        return options;
-    }
-    const auto usual = services.libraryFolder ? services.libraryFolder() : store::defaultLibraryFolder();
-    if (!usual) {
-        return usual.error();
-    }
-    options.folder = *usual;
-    return options;
-}
 
 base::Result<base::Id> findPlayer(store::Library& library, const std::string& name) {
     const auto players = library.players(name);
@@ -297,16 +280,11 @@ base::Result<int> runSend(const Arguments& args, const Services& services, Strea
     }
     options.patienceSeconds = static_cast<int>(wait->value_or(120));
     options.mostBytesASecond = static_cast<int>(speed->value_or(0));
-    auto library = openLibrary(args, services, streams);
-    if (!library) {
-        return library.error();
+    auto open = openLesson(args, *args.operand(0), services, streams);
+    if (!open) {
+        return open.error();
     }
-    session::LessonBook book(**library);
-    const auto row = findLesson(book, *args.operand(0));
-    if (!row) {
-        return row.error();
-    }
-    auto stage = (*library)->staging();
+    auto stage = open->library->staging();
     if (!stage) {
         return stage.error();
     }
@@ -318,8 +296,8 @@ base::Result<int> runSend(const Arguments& args, const Services& services, Strea
     base::Result<transfer::SendReceipt> receipt = transfer::SendReceipt{};
     {
         const ProgressLine line(services, streams.err);
-        session::LessonExchange exchange(**library, *services.clock);
-        const auto written = exchange.exportLesson(row->id, file, what, line.progress());
+        session::LessonExchange exchange(*open->library, *services.clock);
+        const auto written = exchange.exportLesson(open->lesson.id, file, what, line.progress());
         if (!written) {
             return written.error();
         }

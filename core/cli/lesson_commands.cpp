@@ -79,15 +79,6 @@ void printSummary(std::ostream& out, const lessonfile::Summary& summary) {
     }
 }
 
-coaching::State stateNamed(const std::string& name) {
-    for (const auto state : {coaching::State::good, coaching::State::watch, coaching::State::work}) {
-        if (coaching::stateName(state) == name) {
-            return state;
-        }
-    }
-    return coaching::State::unknown;
-}
-
 std::string shotLine(const records::Shot& shot) {
     std::string line(exporting::shotLabel(shot.kind));
     return shot.club ? exporting::clubLabel(*shot.club) + ", " + line : line;
@@ -116,7 +107,7 @@ base::Result<void> printClip(std::ostream& out, session::LessonBook& book, const
          {coaching::State::good, coaching::State::watch, coaching::State::work, coaching::State::unknown}) {
         std::string names;
         for (const auto& checkpoint : (*findings)->checkpoints) {
-            if (stateNamed(checkpoint.state) == state) {
+            if (coaching::stateFromName(checkpoint.state) == state) {
                 names += (names.empty() ? "" : ", ") + exporting::measurementLabel(shown(checkpoint.id, 60));
             }
         }
@@ -227,22 +218,19 @@ base::Result<int> runLessonList(const Arguments& args, const Services& services,
 }
 
 base::Result<int> runLessonShow(const Arguments& args, const Services& services, Streams streams) {
-    auto library = openLibrary(args, services, streams);
-    if (!library) {
-        return library.error();
+    auto open = openLesson(args, *args.operand(0), services, streams);
+    if (!open) {
+        return open.error();
     }
-    session::LessonBook book(**library);
-    const auto row = findLesson(book, *args.operand(0));
-    if (!row) {
-        return row.error();
-    }
-    const auto lesson = book.lesson(row->id);
+    session::LessonBook book(*open->library);
+    const auto lesson = book.lesson(open->lesson.id);
     if (!lesson) {
         return lesson.error();
     }
     std::ostream& out = streams.out;
     out << shown(lesson->title) << "\n"
-        << shown(row->playerName) << ", " << row->day << ", lesson " << row->id.hex() << "\n";
+        << shown(open->lesson.playerName) << ", " << open->lesson.day << ", lesson " << open->lesson.id.hex()
+        << "\n";
     for (const auto& [what, text] : {std::pair{"Wish", &lesson->wish},
                                      {"The student's explanation", &lesson->belief},
                                      {"Note", &lesson->note}}) {
@@ -250,7 +238,7 @@ base::Result<int> runLessonShow(const Arguments& args, const Services& services,
             out << what << ": " << shown(*text, 10000) << "\n";
         }
     }
-    const auto shots = book.shots(row->id);
+    const auto shots = book.shots(open->lesson.id);
     if (!shots) {
         return shots.error();
     }
@@ -303,20 +291,15 @@ base::Result<int> runLessonExport(const Arguments& args, const Services& service
         }
         options.passphrase = *passphrase;
     }
-    auto library = openLibrary(args, services, streams);
-    if (!library) {
-        return library.error();
-    }
-    session::LessonBook book(**library);
-    const auto row = findLesson(book, *args.operand(0));
-    if (!row) {
-        return row.error();
+    auto open = openLesson(args, *args.operand(0), services, streams);
+    if (!open) {
+        return open.error();
     }
     base::Result<lessonfile::Summary> summary = lessonfile::Summary{};
     {
         const ProgressLine line(services, streams.err);
-        session::LessonExchange exchange(**library, *services.clock);
-        summary = exchange.exportLesson(row->id, target, options, line.progress());
+        session::LessonExchange exchange(*open->library, *services.clock);
+        summary = exchange.exportLesson(open->lesson.id, target, options, line.progress());
     }
     if (!summary) {
         return summary.error();

@@ -6,20 +6,28 @@
 
 namespace plumbmark::cli {
 
-base::Result<LibraryPointer> openLibrary(const Arguments& args, const Services& services, Streams streams) {
+base::Result<store::LibraryOptions> libraryOptions(const Arguments& args, const Services& services) {
     store::LibraryOptions options;
     options.clock = services.clock;
     options.ids = services.ids;
     if (const auto folder = args.value("--library")) {
         options.folder = *folder;
-    } else {
-        const auto usual = services.libraryFolder ? services.libraryFolder() : store::defaultLibraryFolder();
-        if (!usual) {
-            return usual.error();
-        }
-        options.folder = *usual;
+        return options;
     }
-    auto library = store::Library::open(options);
+    const auto usual = services.libraryFolder ? services.libraryFolder() : store::defaultLibraryFolder();
+    if (!usual) {
+        return usual.error();
+    }
+    options.folder = *usual;
+    return options;
+}
+
+base::Result<LibraryPointer> openLibrary(const Arguments& args, const Services& services, Streams streams) {
+    const auto options = libraryOptions(args, services);
+    if (!options) {
+        return options.error();
+    }
+    auto library = store::Library::open(*options);
     if (library && !(*library)->notice().empty()) {
         streams.err << "plumbmark: Note: " << (*library)->notice() << "\n";
     }
@@ -68,6 +76,20 @@ base::Result<store::LessonRow> findLesson(session::LessonBook& book, const std::
                                                  "; \"plumbmark lesson list\" shows them.");
     }
     return *found;
+}
+
+base::Result<OpenLesson> openLesson(const Arguments& args, const std::string& typed, const Services& services,
+                                    Streams streams) {
+    auto library = openLibrary(args, services, streams);
+    if (!library) {
+        return library.error();
+    }
+    session::LessonBook book(**library);
+    auto lesson = findLesson(book, typed);
+    if (!lesson) {
+        return lesson.error();
+    }
+    return OpenLesson{std::move(*library), std::move(*lesson)};
 }
 
 base::Result<std::optional<store::ClipRow>> findClip(session::LessonBook& book, const std::string& typed) {

@@ -16,7 +16,11 @@ namespace plumbmark::cli {
 
 inline constexpr std::size_t kShortId = 8; ///< enough to tell lessons apart; longer ones are taken too
 
+inline constexpr Option kLibrary{"--library", "FOLDER", "the library, where it is not the usual one"};
+
 using LibraryPointer = std::unique_ptr<store::Library>;
+/// Where the library of these arguments lies.
+base::Result<store::LibraryOptions> libraryOptions(const Arguments& args, const Services& services);
 /// --library, else the usual place; a notice of the library goes to the error output.
 base::Result<LibraryPointer> openLibrary(const Arguments& args, const Services& services, Streams streams);
 
@@ -26,6 +30,15 @@ base::Result<LibraryPointer> openLibrary(const Arguments& args, const Services& 
 /// "lesson.none".
 base::Result<store::LessonRow> findLesson(session::LessonBook& book, const std::string& typed);
 /// The clip whose id begins with what was typed, or nothing. Error (input): "clip.id" for several.
+
+/// The library with the lesson that was typed. Errors: those of openLibrary and findLesson.
+struct OpenLesson {
+    LibraryPointer library;
+    store::LessonRow lesson;
+};
+base::Result<OpenLesson> openLesson(const Arguments& args, const std::string& typed, const Services& services,
+                                    Streams streams);
+
 base::Result<std::optional<store::ClipRow>> findClip(session::LessonBook& book, const std::string& typed);
 
 } // namespace plumbmark::cli

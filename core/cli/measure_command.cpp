@@ -148,6 +148,32 @@ base::Result<analysis::NetworkBytes> fetchNetwork(const Services& services) {
     return services.poseNetwork();
 }
 
+base::Result<AnalysedClip> analyseClip(const fs::path& path, analysis::Request request, const Arguments* told,
+                                       const Services& services, Streams streams) {
+    auto clip = video::Clip::open(path);
+    if (!clip) {
+        return clip.error();
+    }
+    if (told != nullptr) {
+        if (auto complete = completeRequest(*told, **clip, request, streams); !complete) {
+            return complete.error();
+        }
+    }
+    const auto network = fetchNetwork(services);
+    if (!network) {
+        return network.error();
+    }
+    const ProgressLine line(services, streams.err);
+    auto analysed = analysis::analyse(**clip, *network, request, line.progress());
+    if (!analysed) {
+        return analysed.error();
+    }
+    if (!*analysed) {
+        return stopped();
+    }
+    return AnalysedClip{std::move(*clip), std::move((*analysed)->outcome)};
+}
+
 base::Result<int> runMeasure(const Arguments& args, const Services& services, Streams streams) {
     const fs::path path = *args.operand(0);
     auto request = readSwing(args);
@@ -158,30 +184,12 @@ base::Result<int> runMeasure(const Arguments& args, const Services& services, St
     if (!outputs) {
         return outputs.error();
     }
-    auto clip = video::Clip::open(path);
-    if (!clip) {
-        return clip.error();
-    }
-    if (auto complete = completeRequest(args, **clip, *request, streams); !complete) {
-        return complete.error();
-    }
-    const auto network = fetchNetwork(services);
-    if (!network) {
-        return network.error();
-    }
-    base::Result<std::optional<analysis::Analysed>> analysed = std::optional<analysis::Analysed>{};
-    {
-        const ProgressLine line(services, streams.err);
-        analysed = analysis::analyse(**clip, *network, *request, line.progress());
-    }
+    auto analysed = analyseClip(path, std::move(*request), &args, services, streams);
     if (!analysed) {
         return analysed.error();
     }
-    if (!*analysed) {
-        return stopped();
-    }
-    const analysis::Outcome& outcome = (*analysed)->outcome;
-    if (auto written = outputs->write(**clip, outcome, services, streams); !written) {
+    const analysis::Outcome& outcome = analysed->outcome;
+    if (auto written = outputs->write(*analysed->clip, outcome, services, streams); !written) {
         return written.error();
     }
     if (!outputs->jsonToTerminal()) {

@@ -22,7 +22,6 @@ namespace plumbmark::cli {
 namespace fs = std::filesystem;
 namespace {
 
-constexpr Option kLibrary{"--library", "FOLDER", "the library, where it is not the usual one"};
 constexpr Option kShot{"--shot", "N", "the shot's number in the lesson; without it the first clip that fits"};
 constexpr Option kView{"--view", "face-on|down-the-line", "which of the shot's clips"};
 
@@ -97,17 +96,12 @@ base::Result<int> landmarkTable(const Arguments& args, const Services& services,
     if (!network) {
         return network.error();
     }
-    auto library = openLibrary(args, services, streams);
-    if (!library) {
-        return library.error();
+    auto open = openLesson(args, *args.value("--lesson"), services, streams);
+    if (!open) {
+        return open.error();
     }
-    session::LessonBook book(**library);
-    const auto lesson = findLesson(book, *args.value("--lesson"));
-    if (!lesson) {
-        return lesson.error();
-    }
-    session::ReviewDesk desk(**library, *network);
-    const auto clip = chosenClip(args, desk, lesson->id);
+    session::ReviewDesk desk(*open->library, *network);
+    const auto clip = chosenClip(args, desk, open->lesson.id);
     if (!clip) {
         return clip.error();
     }
@@ -249,20 +243,15 @@ base::Result<int> runSheet(const Arguments& args, const Services& services, Stre
     if (!network) {
         return network.error();
     }
-    auto library = openLibrary(args, services, streams);
-    if (!library) {
-        return library.error();
-    }
-    session::LessonBook book(**library);
-    const auto lesson = findLesson(book, *args.operand(0));
-    if (!lesson) {
-        return lesson.error();
+    auto open = openLesson(args, *args.operand(0), services, streams);
+    if (!open) {
+        return open.error();
     }
     base::Result<std::optional<exporting::LessonStory>> story = std::optional<exporting::LessonStory>();
     {
         const ProgressLine line(services, streams.err);
-        session::ReviewDesk desk(**library, *network);
-        story = desk.story(lesson->id, {.measureAgain = true}, line.progress());
+        session::ReviewDesk desk(*open->library, *network);
+        story = desk.story(open->lesson.id, {.measureAgain = true}, line.progress());
     }
     if (!story) {
         return story.error();
@@ -494,17 +483,12 @@ base::Result<int> runRecord(const Arguments& args, const Services& services, Str
     if (!text) {
         return text.error();
     }
-    auto library = openLibrary(args, services, streams);
-    if (!library) {
-        return library.error();
+    auto open = openLesson(args, *args.operand(0), services, streams);
+    if (!open) {
+        return open.error();
     }
-    session::LessonBook book(**library);
-    const auto lesson = findLesson(book, *args.operand(0));
-    if (!lesson) {
-        return lesson.error();
-    }
-    session::ReviewDesk desk(**library, nullptr);
-    const auto clips = desk.clips(lesson->id);
+    session::ReviewDesk desk(*open->library, nullptr);
+    const auto clips = desk.clips(open->lesson.id);
     if (!clips) {
         return clips.error();
     }
@@ -517,7 +501,7 @@ base::Result<int> runRecord(const Arguments& args, const Services& services, Str
         voice = *file;
     }
     const std::size_t acts = review->acts.size();
-    const auto kept = desk.keep(lesson->id, std::move(*review), voice);
+    const auto kept = desk.keep(open->lesson.id, std::move(*review), voice);
     if (!kept) {
         return kept.error();
     }
@@ -527,17 +511,12 @@ base::Result<int> runRecord(const Arguments& args, const Services& services, Str
 }
 
 base::Result<int> runNote(const Arguments& args, const Services& services, Streams streams) {
-    auto library = openLibrary(args, services, streams);
-    if (!library) {
-        return library.error();
+    auto open = openLesson(args, *args.operand(0), services, streams);
+    if (!open) {
+        return open.error();
     }
-    session::LessonBook book(**library);
-    const auto lesson = findLesson(book, *args.operand(0));
-    if (!lesson) {
-        return lesson.error();
-    }
-    session::ReviewDesk desk(**library, nullptr);
-    const auto standing = desk.review(lesson->id);
+    session::ReviewDesk desk(*open->library, nullptr);
+    const auto standing = desk.review(open->lesson.id);
     if (!standing) {
         return standing.error();
     }
@@ -548,7 +527,7 @@ base::Result<int> runNote(const Arguments& args, const Services& services, Strea
     review.saw = args.value("--saw").value_or(review.saw);
     review.said = args.value("--said").value_or(review.said);
     review.next = args.value("--next").value_or(review.next);
-    if (const auto kept = desk.keep(lesson->id, std::move(review), std::nullopt); !kept) {
+    if (const auto kept = desk.keep(open->lesson.id, std::move(review), std::nullopt); !kept) {
         return kept.error();
     }
     streams.out << "Note kept.\n";
@@ -575,24 +554,19 @@ base::Result<int> runRender(const Arguments& args, const Services& services, Str
     if (!network) {
         return network.error();
     }
-    auto library = openLibrary(args, services, streams);
-    if (!library) {
-        return library.error();
+    auto open = openLesson(args, *args.operand(0), services, streams);
+    if (!open) {
+        return open.error();
     }
-    session::LessonBook book(**library);
-    const auto lesson = findLesson(book, *args.operand(0));
-    if (!lesson) {
-        return lesson.error();
-    }
-    session::ReviewDesk desk(**library, *network);
+    session::ReviewDesk desk(*open->library, *network);
     session::ReviewDesk::FilmRequest request;
-    const auto standing = desk.review(lesson->id);
+    const auto standing = desk.review(open->lesson.id);
     if (!standing) {
         return standing.error();
     }
     if (!*standing || !records::spoken(**standing) || args.has("--tour") || args.has("--shot") ||
         args.has("--view") || args.has("--beside")) {
-        const auto clip = chosenClip(args, desk, lesson->id);
+        const auto clip = chosenClip(args, desk, open->lesson.id);
         if (!clip) {
             return clip.error();
         }
@@ -602,7 +576,7 @@ base::Result<int> runRender(const Arguments& args, const Services& services, Str
             return beside.error();
         }
         if (*beside) {
-            const auto all = desk.clips(lesson->id);
+            const auto all = desk.clips(open->lesson.id);
             if (!all) {
                 return all.error();
             }
@@ -622,7 +596,7 @@ base::Result<int> runRender(const Arguments& args, const Services& services, Str
         std::optional<session::ReviewDesk::FilmMade>();
     {
         const ProgressLine line(services, streams.err);
-        made = desk.film(lesson->id, request, *services.painter, target, line.progress());
+        made = desk.film(open->lesson.id, request, *services.painter, target, line.progress());
     }
     if (!made) {
         return made.error();

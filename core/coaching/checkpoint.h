@@ -14,7 +14,8 @@ namespace plumbmark::coaching {
 
 /// Ordered: good < watch < work on it; unknown = "cannot tell".
 enum class State { good, watch, work, unknown };
-[[nodiscard]] std::string_view stateName(State state); ///< "good", "watch", "work", "unknown"
+[[nodiscard]] std::string_view stateName(State state);    ///< "good", "watch", "work", "unknown"
+[[nodiscard]] State stateFromName(std::string_view name); ///< unknown for every other word
 
 /// Shares of "watch" and "work on it" on one side of the good range.
 struct SideShares {

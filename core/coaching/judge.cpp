@@ -114,6 +114,15 @@ std::string_view stateName(State state) {
     return "unknown";
 }
 
+State stateFromName(std::string_view name) {
+    for (const auto state : {State::good, State::watch, State::work}) {
+        if (stateName(state) == name) {
+            return state;
+        }
+    }
+    return State::unknown;
+}
+
 Shares sharesOf(const Range& r, double value, double sigma) {
     const double underWork = r.workBelow ? below(*r.workBelow, value, sigma) : 0.0;
     const double underGood = r.goodLow ? below(*r.goodLow, value, sigma) : 0.0;

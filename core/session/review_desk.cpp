@@ -26,15 +26,6 @@
 namespace plumbmark::session {
 namespace {
 
-coaching::State stateNamed(const std::string& name) {
-    for (const auto state : {coaching::State::good, coaching::State::watch, coaching::State::work}) {
-        if (coaching::stateName(state) == name) {
-            return state;
-        }
-    }
-    return coaching::State::unknown;
-}
-
 /// What the coach saw and perhaps accepted goes before what was computed a moment ago: key moments, numbers
 /// and the states of checkpoints. Words and ranges stay those of the playbook.
 void tellStanding(const records::Findings& standing, analysis::Outcome& outcome) {
@@ -48,7 +39,7 @@ void tellStanding(const records::Findings& standing, analysis::Outcome& outcome)
         if (it == standing.checkpoints.end()) {
             continue;
         }
-        checkpoint.state = stateNamed(it->state);
+        checkpoint.state = coaching::stateFromName(it->state);
         checkpoint.good = it->good;
         checkpoint.watch = it->watch;
         checkpoint.work = it->work;

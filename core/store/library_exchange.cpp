@@ -69,15 +69,7 @@ base::Result<std::vector<std::string>> SqliteLibrary::linesNotIn(const base::Id&
         db_.query("SELECT id, day FROM tombstone t WHERE NOT EXISTS (SELECT 1 FROM exchanged e WHERE "
                   "e.place = ?1 AND e.record = 't' || t.id) ORDER BY id");
     graves.bind(1, place.hex());
-    read = forEachRow(graves, [&](Statement& row) -> base::Result<void> {
-        const auto id = idOf(row, 0);
-        if (!id) {
-            return damaged();
-        }
-        lines.push_back(toText(records::Tombstone{*id, row.text(1)}));
-        return {};
-    });
-    if (!read) {
+    if (read = addGraves(std::move(graves), lines); !read) {
         return read.error();
     }
     return lines;

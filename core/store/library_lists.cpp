@@ -211,14 +211,8 @@ base::Result<std::vector<ClipRow>> SqliteLibrary::clipsOfFilm(std::string_view s
     return clipRows(query.bind(1, sha256));
 }
 
-base::Result<std::vector<std::string>> SqliteLibrary::linesFrom(Statement& statement) {
-    std::vector<std::string> lines;
-    auto read = forEachRow(statement, [&](Statement& row) { lines.push_back(row.text(0)); });
-    if (!read) {
-        return read.error();
-    }
-    auto graves = db_.query("SELECT id, day FROM tombstone");
-    read = forEachRow(graves, [&](Statement& row) -> base::Result<void> {
+base::Result<void> SqliteLibrary::addGraves(Statement&& idAndDay, std::vector<std::string>& lines) {
+    return forEachRow(idAndDay, [&](Statement& row) -> base::Result<void> {
         const auto id = idOf(row, 0);
         if (!id) {
             return damaged();
@@ -226,8 +220,16 @@ base::Result<std::vector<std::string>> SqliteLibrary::linesFrom(Statement& state
         lines.push_back(toText(records::Tombstone{*id, row.text(1)}));
         return {};
     });
+}
+
+base::Result<std::vector<std::string>> SqliteLibrary::linesFrom(Statement& statement) {
+    std::vector<std::string> lines;
+    auto read = forEachRow(statement, [&](Statement& row) { lines.push_back(row.text(0)); });
     if (!read) {
         return read.error();
+    }
+    if (auto graves = addGraves(db_.query("SELECT id, day FROM tombstone"), lines); !graves) {
+        return graves.error();
     }
     std::sort(lines.begin(), lines.end());
     return lines;

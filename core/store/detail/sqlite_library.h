@@ -112,6 +112,8 @@ class SqliteLibrary final : public Library {
     base::Result<std::vector<records::Fact>> factsFrom(Statement& statement, int column);
     base::Result<std::vector<ClipRow>> clipRows(Statement& statement);
     base::Result<std::vector<std::string>> linesFrom(Statement& statement);
+    /// What is erased, a line each; the statement gives id and day.
+    static base::Result<void> addGraves(Statement&& idAndDay, std::vector<std::string>& lines);
 
     LibraryOptions options_;
     Lock lock_;

@@ -10,6 +10,7 @@
 #include <QUrl>
 
 #include "bridge/phrases.h"
+#include "session/lesson_today.h"
 
 namespace plumbmark::bridge {
 
@@ -331,81 +332,29 @@ BringInModel::Done BringInModel::work(const Job& job) {
     }
 
     // What is made on the way is taken back when the clip does not come in.
-    std::optional<base::Id> madePlayer, madeLesson, madeShot;
+    const std::string today = plain(QDate::currentDate().toString(Qt::ISODate));
+    auto shot = session::addShotToday(*book_, job.player, today, plain(tr("Lesson")), job.request.context);
+    if (!shot.ok()) {
+        done.problem = QString::fromStdString(shot.error().sentence);
+        return done;
+    }
     const auto takeBack = [&](const QString& problem) {
         done.problem = problem;
-        const std::optional<base::Id> outermost = madePlayer   ? madePlayer
-                                                  : madeLesson ? madeLesson
-                                                               : madeShot;
-        if (outermost) {
-            if (auto erased = book_->erase(*outermost); !erased.ok() && done.problem.isEmpty()) {
+        if (shot->made) {
+            if (auto erased = book_->erase(*shot->made); !erased.ok() && done.problem.isEmpty()) {
                 done.problem = QString::fromStdString(erased.error().sentence);
             }
         }
         return done;
     };
-    const auto sentence = [](const base::Error& error) { return QString::fromStdString(error.sentence); };
-
-    std::optional<base::Id> player;
-    const auto players = book_->players(job.player);
-    if (!players.ok()) {
-        return takeBack(sentence(players.error()));
-    }
-    for (const store::PlayerRow& row : *players) {
-        if (row.name == job.player) {
-            player = row.id;
-            break;
-        }
-    }
-    if (!player) {
-        records::Player fresh;
-        fresh.name = job.player;
-        fresh.hand = job.request.context.hand;
-        fresh.statureMetres = job.request.context.statureMetres;
-        auto added = book_->addPlayer(fresh);
-        if (!added.ok()) {
-            return takeBack(sentence(added.error()));
-        }
-        player = madePlayer = *added;
-    }
-    const std::string today = plain(QDate::currentDate().toString(Qt::ISODate));
-    std::optional<base::Id> lesson;
-    const auto lessons = book_->lessons({}, *player);
-    if (!lessons.ok()) {
-        return takeBack(sentence(lessons.error()));
-    }
-    for (const store::LessonRow& row : *lessons) {
-        if (row.day == today) {
-            lesson = row.id;
-            break;
-        }
-    }
-    if (!lesson) {
-        records::Lesson fresh;
-        fresh.day = today;
-        fresh.title = plain(tr("Lesson"));
-        auto added = book_->addLesson(*player, fresh);
-        if (!added.ok()) {
-            return takeBack(sentence(added.error()));
-        }
-        lesson = madeLesson = *added;
-    }
-    records::Shot shot;
-    shot.kind = job.request.context.shot;
-    shot.club = job.request.context.club;
-    auto added = book_->addShot(*lesson, shot);
-    if (!added.ok()) {
-        return takeBack(sentence(added.error()));
-    }
-    madeShot = *added;
 
     progress.report = [this, demoShare](double share, std::string_view stage) {
         report(demoShare + share * (1 - demoShare), stage);
     };
     session::ClipIntake intake(*library_, network_);
-    auto receipt = intake.bringIn(*madeShot, file, job.request, progress);
+    auto receipt = intake.bringIn(shot->shot, file, job.request, progress);
     if (!receipt.ok()) {
-        return takeBack(sentence(receipt.error()));
+        return takeBack(QString::fromStdString(receipt.error().sentence));
     }
     if (!*receipt) {
         return takeBack({}); // cancelled

@@ -16,24 +16,17 @@
 #include "session/clip_intake.h"
 #include "session/lesson_book.h"
 #include "store/library.h"
+#include "ui_test_run.h"
 
 using namespace plumbmark;
 using uitest::AppDriver;
+using uitest::g_warnings;
+using uitest::keepWarnings;
 using uitest::isInteractive;
 
 namespace {
 
 constexpr int kFrames = 260;
-QStringList g_warnings;
-
-void keepWarnings(QtMsgType type, const QMessageLogContext& context, const QString& message) {
-    // The platform plug-in's own remarks are not about our pages.
-    if (type != QtDebugMsg && type != QtInfoMsg && !QByteArray(context.category).startsWith("qt.qpa")) {
-        g_warnings << message;
-    }
-    fprintf(stderr, "%s\n", qPrintable(message));
-}
-
 struct Stored {
     std::optional<base::Vec2> leadHip;
     std::size_t marks = 0;
@@ -398,14 +391,7 @@ class AppTest : public QObject {
 };
 
 int main(int argc, char** argv) {
-    if (qEnvironmentVariableIsEmpty("DISPLAY") && qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) {
-        qputenv("QT_QPA_PLATFORM", "offscreen");
-    }
-    QGuiApplication application(argc, argv);
-    QAccessible::setActive(true);
-    app::prepareApplication();
-    AppTest test;
-    return QTest::qExec(&test, argc, argv);
+    return uitest::run<AppTest>(argc, argv);
 }
 
 #include "app_test.moc"

@@ -17,24 +17,18 @@
 #include "records/kinds.h"
 #include "session/lesson_book.h"
 #include "store/library.h"
+#include "ui_test_run.h"
 #include "video/clip.h"
 #include "video/writer.h"
 
 using namespace plumbmark;
 using uitest::AppDriver;
+using uitest::g_warnings;
+using uitest::keepWarnings;
 
 namespace {
 
 constexpr double kHit = 4.0, kSeconds = 7.0;
-QStringList g_warnings;
-
-void keepWarnings(QtMsgType type, const QMessageLogContext& context, const QString& message) {
-    if (type != QtDebugMsg && type != QtInfoMsg && !QByteArray(context.category).startsWith("qt.qpa")) {
-        g_warnings << message;
-    }
-    fprintf(stderr, "%s\n", qPrintable(message));
-}
-
 /// A stick player who swings once, with the sound of the hit.
 void writeSwing(const std::string& path) {
     video::WriterOptions options;
@@ -297,14 +291,7 @@ class FilmTest : public QObject {
 };
 
 int main(int argc, char** argv) {
-    if (qEnvironmentVariableIsEmpty("DISPLAY") && qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) {
-        qputenv("QT_QPA_PLATFORM", "offscreen");
-    }
-    QGuiApplication application(argc, argv);
-    QAccessible::setActive(true);
-    app::prepareApplication();
-    FilmTest test;
-    return QTest::qExec(&test, argc, argv);
+    return uitest::run<FilmTest>(argc, argv);
 }
 
 #include "film_test.moc"

@@ -10,22 +10,15 @@
 #include "app_driver.h"
 #include "session/clip_intake.h"
 #include "session/swing_desk.h"
+#include "ui_test_run.h"
 
 using namespace plumbmark;
 using uitest::AppDriver;
+using uitest::g_warnings;
+using uitest::keepWarnings;
 using uitest::Shelf;
 
 namespace {
-
-QStringList g_warnings;
-
-void keepWarnings(QtMsgType type, const QMessageLogContext& context, const QString& message) {
-    // The platform plug-in's own remarks are not about our pages.
-    if (type != QtDebugMsg && type != QtInfoMsg && !QByteArray(context.category).startsWith("qt.qpa")) {
-        g_warnings << message;
-    }
-    fprintf(stderr, "%s\n", qPrintable(message));
-}
 
 /// Brightest of the few pixels about a point of the window: a line's core, however thin.
 int brightestAt(const AppDriver& app, QPoint at) {
@@ -216,14 +209,7 @@ class ToolsTest : public QObject {
 };
 
 int main(int argc, char** argv) {
-    if (qEnvironmentVariableIsEmpty("DISPLAY") && qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) {
-        qputenv("QT_QPA_PLATFORM", "offscreen");
-    }
-    QGuiApplication application(argc, argv);
-    QAccessible::setActive(true);
-    app::prepareApplication();
-    ToolsTest test;
-    return QTest::qExec(&test, argc, argv);
+    return uitest::run<ToolsTest>(argc, argv);
 }
 
 #include "tools_test.moc"

@@ -40,6 +40,9 @@ def main():
     if not arguments.render and not arguments.answer:
         print("PLUMBMARK_RENDERER is not set: no practice session was rendered (skipped)")
         sys.exit(77)
+    # A session that was rendered before serves again only when it was asked for in the same words.
+    asked = arguments.order.replace(",", "+") if arguments.order else arguments.minutes + "min"
+    arguments.out = arguments.out / f"{arguments.size}-{arguments.fps}-{arguments.seed}-{asked}"
     film = [sys.executable, HERE.parent.parent / "demo-data" / "session" / "practice_film.py", "--render",
             arguments.render, "--out", arguments.out, "--minutes", arguments.minutes, "--size", arguments.size,
             "--fps", arguments.fps, "--seed", arguments.seed]

@@ -14,8 +14,9 @@
 namespace plumbmark::scene {
 
 /// Roll from long straight background edges that stand within 12 degrees of the picture's vertical (walls,
-/// posts, net poles) or lie within 12 degrees of its level. Nothing unless several long edges agree: a single
-/// sloping bank or a leaning tree is no plumb line. `moving`: boxes of player and club, full-size px.
+/// posts, net poles), freed of how they converge when the camera looks up or down. Nothing unless several long
+/// edges agree: a leaning tree is no plumb line; nor where the camera set up by eye is as good (sigma beyond 0.9
+/// degrees). `moving`: boxes of player and club, full-size px.
 [[nodiscard]] std::optional<Vertical> verticalFromEdges(const video::Frame& frame,
                                                         std::span<const base::Box> moving);
 

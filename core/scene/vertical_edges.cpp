@@ -16,14 +16,68 @@ namespace {
 constexpr double kDegree = std::numbers::pi / 180.0;
 constexpr double kWorkSide = 960.0;
 constexpr double kMostRoll =
-    12.0; // degrees off the picture's axes that an edge may stand and still speak of roll
+    12.0; ///< degrees off the picture's up that an edge may stand and still speak of roll
+/// Degrees per half picture width: what 3 degrees of pitch (a camera levelled by eye) make of standing edges
+/// seen through a phone's main lens (half width 0.66 of the focal length).
+constexpr double kConverging = 2.0;
+constexpr double kEdge = 0.5; ///< degrees: a post or a wall's corner off true, and its edge off the post
+constexpr double kWorthTelling = 0.9; ///< degrees of sigma: beyond, a camera set up by eye is as good
 
 struct Edge {
     double roll = 0.0; ///< angle of the edge off the picture's vertical, clockwise, degrees
     double length = 0.0;
-    bool standing = false;
     double x = 0.0; ///< where it stands across the picture, from its middle, shares of the half width
 };
+
+/// Standing edges lean by roll + converging x.
+struct Lean {
+    double roll = 0.0;       ///< degrees, in the picture's middle
+    double converging = 0.0; ///< degrees per half picture width
+    double sigma = 0.0;      ///< of roll
+    double length = 0.0;     ///< of the edges that agree
+    int count = 0;
+};
+
+/// Least squares over the edges at most `most` degrees off `start`, each as heavy as it is long.
+Lean fit(const std::vector<Edge>& edges, const Lean& start, double most) {
+    Lean out;
+    double sx = 0.0, sxx = 0.0, sy = 0.0, sxy = 0.0;
+    std::vector<const Edge*> agreeing;
+    for (const Edge& e : edges) {
+        if (std::abs(e.roll - start.roll - start.converging * e.x) >= most) {
+            continue;
+        }
+        agreeing.push_back(&e);
+        out.length += e.length;
+        sx += e.length * e.x;
+        sxx += e.length * e.x * e.x;
+        sy += e.length * e.roll;
+        sxy += e.length * e.x * e.roll;
+    }
+    out.count = static_cast<int>(agreeing.size());
+    if (agreeing.empty()) {
+        return out;
+    }
+    // In units of the mean edge: its lean is good to kEdge, the converging is known to kConverging
+    // beforehand.
+    const double held = kEdge * kEdge / (kConverging * kConverging);
+    const double mx = sx / out.length, my = sy / out.length;
+    const double vxx = sxx / out.length + held / out.count, vxy = sxy / out.length;
+    const double det = vxx - mx * mx;
+    out.converging = det > 1e-9 ? (vxy - mx * my) / det : 0.0;
+    out.roll = my - out.converging * mx;
+    double square = 0.0;
+    for (const Edge* e : agreeing) {
+        const double off = e->roll - out.roll - out.converging * e->x;
+        square += e->length * off * off;
+    }
+    const double spread = std::sqrt(square / out.length);
+    // Edges of one wall err together: the spread counts, not the spread over the root of their number. Where
+    // they all stand on one side, what the converging leaves open comes on top.
+    const double open = mx * kEdge / std::sqrt(std::max(1e-9, det * out.count));
+    out.sigma = std::sqrt(0.3 * 0.3 + spread * spread + open * open);
+    return out;
+}
 
 } // namespace
 
@@ -60,61 +114,41 @@ std::optional<Vertical> verticalFromEdges(const video::Frame& frame, std::span<c
         }
         const base::Vec2 up = a.y > b.y ? b - a : a - b;
         const double off = std::atan2(up.x, -up.y) / kDegree; // of vertical, clockwise
-        const base::Vec2 along = a.x < b.x ? b - a : a - b;
-        const double slope = std::atan2(along.y, along.x) / kDegree; // of level, clockwise
         if (std::abs(off) < kMostRoll) {
-            edges.push_back({off, length, true, 2.0 * middle.x / full.cols - 1.0});
-        } else if (std::abs(slope) < kMostRoll) {
-            edges.push_back({slope, length, false, 0.0});
+            edges.push_back({off, length, 2.0 * middle.x / full.cols - 1.0});
         }
     }
-    // Level edges of the world slope in the picture when they run away from the camera, standing ones do not
-    // (a level camera keeps them upright): only standing edges decide, level ones may only agree or
-    // contradict.
-    std::vector<Edge> standing;
-    std::copy_if(edges.begin(), edges.end(), std::back_inserter(standing),
-                 [](const Edge& e) { return e.standing; });
+    // Level edges of the world slope in the picture when they run away from the camera; standing ones do not,
+    // so only they decide.
     double total = 0.0;
-    for (const auto& e : standing) {
+    for (const auto& e : edges) {
         total += e.length;
     }
-    // Convincing: at least four long edges, together longer than the picture is high, standing on both sides
-    // of the middle (a tilted camera makes the two sides lean against each other, which then shows in the
-    // spread).
-    const bool left =
-        std::any_of(standing.begin(), standing.end(), [](const Edge& e) { return e.x < -0.15; });
-    const bool right =
-        std::any_of(standing.begin(), standing.end(), [](const Edge& e) { return e.x > 0.15; });
-    if (standing.size() < 4 || total < 1.2 * work.rows || !left || !right) {
+    // Convincing: at least four long edges, together longer than the picture is high.
+    if (edges.size() < 4 || total < 1.2 * work.rows) {
         return std::nullopt;
     }
-    std::sort(standing.begin(), standing.end(), [](const Edge& a, const Edge& b) { return a.roll < b.roll; });
+    std::sort(edges.begin(), edges.end(), [](const Edge& a, const Edge& b) { return a.roll < b.roll; });
+    Lean lean;
     double run = 0.0;
-    double median = 0.0;
-    for (const auto& e : standing) {
+    for (const auto& e : edges) {
         run += e.length;
         if (run >= total / 2.0) {
-            median = e.roll;
+            lean.roll = e.roll;
             break;
         }
     }
-    double agreeing = 0.0, sum = 0.0, square = 0.0;
-    int count = 0;
-    for (const auto& e : standing) {
-        if (std::abs(e.roll - median) < 1.5) {
-            agreeing += e.length;
-            sum += e.length * e.roll;
-            square += e.length * e.roll * e.roll;
-            ++count;
-        }
+    // A camera that looks up or down makes standing edges lean in proportion to how far they stand from the
+    // middle: both are fitted, the leaning held near a camera levelled by eye. What lies off the fit (a
+    // leaning bag, a branch) is left out; the first look for it is wider, before the leaning is known.
+    Lean fitted = lean;
+    for (const double most : {2.5, 1.5, 1.5}) {
+        fitted = fit(edges, fitted, most);
     }
-    if (count < 4 || agreeing < 0.7 * total) {
+    if (fitted.count < 4 || fitted.length < 0.7 * total || fitted.sigma > kWorthTelling) {
         return std::nullopt;
     }
-    const double mean = sum / agreeing;
-    const double spread = std::sqrt(std::max(0.0, square / agreeing - mean * mean));
-    // Edges of one wall err together: the spread counts, not the spread over the root of their number.
-    return Vertical{mean, std::hypot(0.3, spread), "edges"};
+    return Vertical{fitted.roll, fitted.sigma, "edges"};
 }
 
 } // namespace plumbmark::scene

@@ -5,6 +5,9 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <utility>
+
+#include "scene/estimates.h"
 
 namespace plumbmark::analysis {
 namespace {
@@ -108,6 +111,7 @@ void Pass::searching() {
 base::Result<void> Pass::look(const video::Frame& frame) {
     waiting_.push_back(frame);
     if (observer_ == nullptr) {
+        seeVertical(frame, {});
         if (waiting_.size() >= 8) {
             flush(nullptr);
         }
@@ -131,6 +135,7 @@ base::Result<void> Pass::look(const video::Frame& frame) {
         lastGround_ = seen->frame;
         const std::array<base::Box, 1> moving{reachOf(*seen)};
         ground_.add(frame, moving);
+        seeVertical(frame, moving);
     }
     flush(seen ? &*seen : nullptr);
     if (seen) {
@@ -178,6 +183,14 @@ void Pass::flush(const body::Observation* now) {
         }
     }
     waiting_.clear();
+}
+
+void Pass::seeVertical(const video::Frame& frame, std::span<const base::Box> moving) {
+    if (!std::exchange(soughtVertical_, true) && e_.vertical.source == "assumed") {
+        if (const auto seen = scene::verticalFromEdges(frame, moving)) {
+            e_.vertical = *seen;
+        }
+    }
 }
 
 /// Player and club: the box of the silhouette grown by a club's length.

@@ -4,6 +4,7 @@
 
 #include <atomic>
 #include <optional>
+#include <span>
 #include <thread>
 #include <vector>
 
@@ -48,6 +49,9 @@ class Pass {
     void searching(); ///< club and ball
     base::Result<void> look(const video::Frame& frame);
     void flush(const body::Observation* now);
+    /// True vertical from the background, once, in the frame that the ground is held against: unless somebody
+    /// told it.
+    void seeVertical(const video::Frame& frame, std::span<const base::Box> moving);
     [[nodiscard]] bool stopped() const { return stop_ || progress_.cancelled(); }
     [[nodiscard]] std::optional<club::Hands> handsByHand(base::Seconds time) const;
     [[nodiscard]] base::Box reachOf(const body::Observation& seen) const;
@@ -67,6 +71,7 @@ class Pass {
     WorkingStature stature_;
     int groundStride_;
     int lastGround_ = -1;
+    bool soughtVertical_ = false;
     double lastSearched_ = -1.0; ///< real seconds
     std::vector<video::Frame> waiting_;
     std::optional<base::Error> broken_;

@@ -4,10 +4,12 @@
 
 #include <algorithm>
 #include <atomic>
+#include <cmath>
 #include <cstdlib>
 #include <filesystem>
 #include <fstream>
 #include <iterator>
+#include <numbers>
 #include <thread>
 
 #include "analysis/analysis.h"
@@ -106,6 +108,42 @@ TEST_F(Analyse, StopsWhenAskedAndLeavesNothing) {
     answer = analyse(*clip, bytes, {}, progress);
     ASSERT_TRUE(answer.ok());
     EXPECT_FALSE(answer->has_value());
+}
+
+TEST_F(Analyse, PostsBehindThePlayerTellARolledCamera) {
+    // Seven posts of a fence, seen by a camera turned by 3 degrees; a post's edge turns by as much the other
+    // way.
+    constexpr int w = 640, h = 360;
+    video::WriterOptions options;
+    options.width = w;
+    options.height = h;
+    options.fps = 60;
+    auto writer = video::ClipWriter::create(path, options);
+    ASSERT_TRUE(writer.ok());
+    video::RgbImage picture{w, h, std::vector<std::uint8_t>(std::size_t{w} * h * 3, 180)};
+    for (int y = 40; y < 330; ++y) {
+        for (int x = 0; x < w; ++x) {
+            const double across = x + 0.5 - std::tan(3.0 * std::numbers::pi / 180.0) * (y - h / 2.0);
+            if (across > 20 && std::fmod(across, 90.0) < 14.0) {
+                std::fill_n(picture.pixels.begin() + (std::ptrdiff_t{y} * w + x) * 3, 3, 60);
+            }
+        }
+    }
+    for (int i = 0; i < 4; ++i) {
+        ASSERT_TRUE((*writer)->write(picture).ok());
+    }
+    ASSERT_TRUE((*writer)->finish().ok());
+    auto clip = video::Clip::open(path);
+    ASSERT_TRUE(clip.ok());
+    const auto seen = analyse(**clip, nullptr, {}, {});
+    ASSERT_TRUE(seen.ok() && seen->has_value());
+    EXPECT_EQ((*seen)->outcome.scene.vertical.source, "edges");
+    EXPECT_NEAR((*seen)->outcome.scene.vertical.angleDegrees, -3.0, 0.3);
+    Request told;
+    told.rollDegrees = 1.0;
+    const auto known = analyse(**clip, nullptr, told, {});
+    ASSERT_TRUE(known.ok() && known->has_value());
+    EXPECT_NE((*known)->outcome.scene.vertical.source, "edges") << "who told it is believed";
 }
 
 TEST(Channel, KeepsOrderWaitsForRoomAndEndsBothSides) {

@@ -157,6 +157,35 @@ TEST(Edges, StandingEdgesTellRollAndAShortPoleDoesNot) {
     EXPECT_FALSE(scene::verticalFromEdges(draw(3.0, 0), {}));
 }
 
+TEST(Edges, ACameraThatLooksUpIsNotTakenForARolledOne) {
+    // Standing posts under a pinhole camera pitched up by 6 degrees and rolled by 2, most of them on one
+    // side: their mean lean is no roll.
+    constexpr int w = 960, h = 540;
+    constexpr double f = 750, pitch = 6 * kDegree, roll = 2 * kDegree;
+    video::RgbImage image{w, h, std::vector<std::uint8_t>(std::size_t{w} * h * 3, 170)};
+    for (int y = 0; y < h; ++y) {
+        for (int x = 0; x < w; ++x) {
+            // The picture turned back, then the ray turned down to level: where it meets the plane of the
+            // posts.
+            const double dx = x + 0.5 - w / 2.0, dy = y + 0.5 - h / 2.0;
+            const double a = dx * std::cos(roll) - dy * std::sin(roll);
+            const double b = dx * std::sin(roll) + dy * std::cos(roll);
+            const double ahead = f * std::cos(pitch) + b * std::sin(pitch);
+            const double up = f * std::sin(pitch) - b * std::cos(pitch);
+            const double across = a / ahead, height = up / ahead;
+            for (const double post : {-0.5, 0.05, 0.2, 0.35, 0.5}) {
+                if (std::abs(across - post) < 0.012 && height > -0.2 && height < 0.4) {
+                    std::fill_n(image.pixels.begin() + (std::ptrdiff_t{y} * w + x) * 3, 3, 60);
+                }
+            }
+        }
+    }
+    const auto v = scene::verticalFromEdges(video::Frame::fromRgb(image, 0, base::Seconds{0}), {});
+    ASSERT_TRUE(v);
+    EXPECT_NEAR(v->angleDegrees, -2.0, 0.35);
+    EXPECT_LT(v->sigmaDegrees, 0.9);
+}
+
 TEST(Yaw, AStickOnTheTargetLineTellsTheCamerasTurn) {
     // Ground points under a level pinhole camera: x = f X / Z, y = f h / Z below the horizon.
     scene::Scene s;

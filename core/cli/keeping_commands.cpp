@@ -22,31 +22,9 @@ namespace plumbmark::cli {
 namespace fs = std::filesystem;
 namespace {
 
+/// Never asked for: a folder is kept in step without anybody at the terminal.
 constexpr Option kPassphrase{"--passphrase-file", "FILE",
                              "the passphrase of sealed files; else $PLUMBMARK_PASSPHRASE"};
-
-base::Result<base::Id> findPlayer(store::Library& library, const std::string& name) {
-    const auto players = library.players(name);
-    if (!players) {
-        return players.error();
-    }
-    std::optional<base::Id> found;
-    for (const store::PlayerRow& row : *players) {
-        if (row.name == name) {
-            if (found) {
-                return base::inputError("player.several", "There are several players of the name \"" +
-                                                              shown(name, 60) +
-                                                              "\"; give them different names first.");
-            }
-            found = row.id;
-        }
-    }
-    if (!found) {
-        return base::inputError("player.none", "There is no player \"" + shown(name, 60) +
-                                                   "\"; \"plumbmark lesson list\" shows the names.");
-    }
-    return *found;
-}
 
 std::string kindWord(store::BackupKind kind) {
     switch (kind) {

@@ -4,6 +4,8 @@
 
 #include <algorithm>
 
+#include "cli/text.h"
+
 namespace plumbmark::cli {
 
 base::Result<store::LibraryOptions> libraryOptions(const Arguments& args, const Services& services) {
@@ -74,6 +76,29 @@ base::Result<store::LessonRow> findLesson(session::LessonBook& book, const std::
     if (found == nullptr) {
         return base::inputError("lesson.id", "No lesson's id begins with " + typed +
                                                  "; \"plumbmark lesson list\" shows them.");
+    }
+    return *found;
+}
+
+base::Result<base::Id> findPlayer(store::Library& library, const std::string& name) {
+    const auto players = library.players(name);
+    if (!players) {
+        return players.error();
+    }
+    std::optional<base::Id> found;
+    for (const store::PlayerRow& row : *players) {
+        if (row.name == name) {
+            if (found) {
+                return base::inputError("player.several",
+                                        "There are several players of the name \"" + shown(name, 60) +
+                                            "\"; give them different names in the app first.");
+            }
+            found = row.id;
+        }
+    }
+    if (!found) {
+        return base::inputError("player.none", "There is no player \"" + shown(name, 60) +
+                                                   "\"; \"plumbmark lesson list\" shows the names.");
     }
     return *found;
 }

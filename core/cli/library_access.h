@@ -29,8 +29,6 @@ base::Result<LibraryPointer> openLibrary(const Arguments& args, const Services& 
 /// The lesson whose id begins with what was typed; "latest" is the newest one. Errors (input): "lesson.id",
 /// "lesson.none".
 base::Result<store::LessonRow> findLesson(session::LessonBook& book, const std::string& typed);
-/// The clip whose id begins with what was typed, or nothing. Error (input): "clip.id" for several.
-
 /// The library with the lesson that was typed. Errors: those of openLibrary and findLesson.
 struct OpenLesson {
     LibraryPointer library;
@@ -39,6 +37,9 @@ struct OpenLesson {
 base::Result<OpenLesson> openLesson(const Arguments& args, const std::string& typed, const Services& services,
                                     Streams streams);
 
+/// The one player of exactly that name. Errors (input): "player.none", "player.several".
+base::Result<base::Id> findPlayer(store::Library& library, const std::string& name);
+/// The clip whose id begins with what was typed, or nothing. Error (input): "clip.id" for several.
 base::Result<std::optional<store::ClipRow>> findClip(session::LessonBook& book, const std::string& typed);
 
 } // namespace plumbmark::cli

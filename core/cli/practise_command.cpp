@@ -106,21 +106,11 @@ base::Result<std::optional<Log>> whereToLog(const Arguments& args, const Service
     if (!library) {
         return library.error();
     }
-    auto players = (*library)->players(*name);
-    if (!players) {
-        return players.error();
+    const auto player = findPlayer(**library, *name);
+    if (!player) {
+        return player.error();
     }
-    for (const auto& row : *players) {
-        if (row.name == *name) {
-            Log log;
-            log.library = std::move(*library);
-            log.player = row.id;
-            return std::optional<Log>(std::move(log));
-        }
-    }
-    return base::inputError("player.none",
-                            "There is no player called \"" + shown(*name, 60) +
-                                "\"; bring a first clip in with plumbmark lesson add --player.");
+    return std::optional<Log>(Log{std::move(*library), *player});
 }
 
 } // namespace

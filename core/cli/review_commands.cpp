@@ -167,24 +167,11 @@ base::Result<int> runTables(const Arguments& args, const Services& services, Str
         lesson = row->id;
     }
     if (const auto name = args.value("--player")) {
-        const auto players = book.players(*name);
-        if (!players) {
-            return players.error();
+        const auto found = findPlayer(**library, *name);
+        if (!found) {
+            return found.error();
         }
-        for (const auto& row : *players) {
-            if (row.name == *name) {
-                if (player) {
-                    return base::inputError("player.two", "There are two players named \"" +
-                                                              shown(*name, 80) +
-                                                              "\"; name a lesson with --lesson.");
-                }
-                player = row.id;
-            }
-        }
-        if (!player) {
-            return base::inputError("player.none", "There is no player named \"" + shown(*name, 80) +
-                                                       "\"; \"plumbmark lesson list\" shows the names.");
-        }
+        player = *found;
     }
     session::ReviewDesk desk(**library, nullptr);
     const auto rows = desk.numbers(player, lesson);

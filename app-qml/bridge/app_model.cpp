@@ -44,6 +44,7 @@ void AppModel::openSwing(const QString& clip, const QString& title) {
     auto old = std::move(swing_);
     swing_ = std::make_unique<SwingModel>(*library_, network_);
     QQmlEngine::setObjectOwnership(swing_.get(), QQmlEngine::CppOwnership);
+    connect(swing_.get(), &SwingModel::compareAsked, this, &AppModel::openCompare);
     swing_->open(*id, title, bringIn_->takeAnalysed());
     emit swingChanged();
     emit swingOpened();
@@ -53,6 +54,23 @@ void AppModel::closeSwing() {
     auto old = std::move(swing_);
     emit swingChanged();
     lessons_->load();
+}
+
+void AppModel::openCompare() {
+    if (!swing_) {
+        return;
+    }
+    auto old = std::move(compare_);
+    compare_ = std::make_unique<CompareModel>(*library_, network_);
+    QQmlEngine::setObjectOwnership(compare_.get(), QQmlEngine::CppOwnership);
+    compare_->open(swing_->clip(), swing_->title());
+    emit compareChanged();
+    emit compareOpened();
+}
+
+void AppModel::closeCompare() {
+    auto old = std::move(compare_);
+    emit compareChanged();
 }
 
 } // namespace plumbmark::bridge

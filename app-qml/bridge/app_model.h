@@ -8,6 +8,7 @@
 #include <memory>
 
 #include "bridge/bring_in_model.h"
+#include "bridge/compare_model.h"
 #include "bridge/film_model.h"
 #include "bridge/lessons_model.h"
 #include "bridge/settings_model.h"
@@ -26,6 +27,7 @@ class AppModel : public QObject {
     Q_PROPERTY(plumbmark::bridge::FilmModel* film READ film CONSTANT)
     Q_PROPERTY(plumbmark::bridge::SettingsModel* settings READ settings CONSTANT)
     Q_PROPERTY(plumbmark::bridge::SwingModel* swing READ swing NOTIFY swingChanged)
+    Q_PROPERTY(plumbmark::bridge::CompareModel* compare READ compare NOTIFY compareChanged)
     /// What the person must know about this library or device; empty: nothing.
     Q_PROPERTY(QString notice READ notice CONSTANT)
 
@@ -45,14 +47,20 @@ class AppModel : public QObject {
     [[nodiscard]] FilmModel* film() { return film_.get(); }
     [[nodiscard]] SettingsModel* settings() { return settings_.get(); }
     [[nodiscard]] SwingModel* swing() { return swing_.get(); }
+    [[nodiscard]] CompareModel* compare() { return compare_.get(); }
     [[nodiscard]] QString notice() const { return notice_; }
 
     Q_INVOKABLE void openSwing(const QString& clip, const QString& title);
     Q_INVOKABLE void closeSwing();
+    /// Lays another swing beside the one that is open.
+    Q_INVOKABLE void openCompare();
+    Q_INVOKABLE void closeCompare();
 
   signals:
     void swingChanged();
     void swingOpened();
+    void compareChanged();
+    void compareOpened();
 
   private:
     store::Library* library_;
@@ -64,6 +72,7 @@ class AppModel : public QObject {
     std::unique_ptr<BringInModel> bringIn_;
     std::unique_ptr<FilmModel> film_;
     std::unique_ptr<SwingModel> swing_;
+    std::unique_ptr<CompareModel> compare_;
 };
 
 } // namespace plumbmark::bridge

@@ -49,6 +49,7 @@ SwingModel::~SwingModel() = default;
 
 void SwingModel::open(const base::Id& clip, const QString& title, std::optional<analysis::Analysed> known) {
     title_ = title;
+    clip_ = clip;
     // The film first: the coach steps through it while the swing is still being read.
     if (auto row = library_->clip(clip); row.ok() && *row && (*row)->filmHere) {
         storedFrames_ = (*row)->clip.frames;

@@ -74,6 +74,7 @@ class SwingModel : public stage::StageSource {
     void open(const base::Id& clip, const QString& title, std::optional<analysis::Analysed> known);
 
     [[nodiscard]] const stage::StageContent& stageContent() const override { return content_; }
+    [[nodiscard]] const base::Id& clip() const { return clip_; }
     [[nodiscard]] QString title() const { return title_; }
     [[nodiscard]] QString subtitle() const;
     [[nodiscard]] bool ready() const { return content_.frame >= 0; }
@@ -153,6 +154,8 @@ class SwingModel : public stage::StageSource {
     void openCheckChanged();
     void drawingChanged();
     void savedToDisk();
+    /// The coach wants another swing beside this one.
+    void compareAsked();
 
   private:
     void takeState(const std::shared_ptr<const DeskState>& state);
@@ -170,6 +173,7 @@ class SwingModel : public stage::StageSource {
     NumbersModel numbers_;
     QString title_;
     store::Library* library_;
+    base::Id clip_{base::Id::Bytes{}};
     int storedFrames_ = 0; ///< of the film, known before the swing has been read
     double progressShare_ = 0.0;
     QString problem_;

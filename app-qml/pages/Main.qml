@@ -33,6 +33,7 @@ Window {
     Connections {
         target: root.app
         function onSwingOpened() { root.page = "swing" }
+        function onCompareOpened() { root.page = "compare" }
     }
 
     LessonsPage {
@@ -81,6 +82,19 @@ Window {
             onBack: {
                 root.page = "lessons"
                 root.app.closeSwing()
+            }
+        }
+    }
+    Loader {
+        anchors.fill: parent
+        active: root.page === "compare" && root.app.compare !== null
+        focus: active
+        sourceComponent: ComparePage {
+            compare: root.app.compare
+            focus: true
+            onBack: {
+                root.page = "swing"
+                root.app.closeCompare()
             }
         }
     }

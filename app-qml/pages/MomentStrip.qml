@@ -2,14 +2,14 @@
 // SPDX-License-Identifier: Apache-2.0
 import QtQuick
 import QtQuick.Templates as T
-import Plumbmark.Bridge
 import Plumbmark.Controls
 import Plumbmark.Stage
 
 // Key moments in the order of time; a tap goes there. Time runs to the right in every language.
 Item {
     id: strip
-    required property SwingModel swing
+    // Whoever has key moments: `moments`, `told`, `jumpTo(row)`.
+    required property QtObject swing
     property bool withStills: false
     readonly property real stillHeight: withStills ? Theme.mm(17) : 0
     implicitHeight: Math.max(Theme.target, Theme.bodySize + Theme.smallSize + Theme.mm(4)) + stillHeight
@@ -24,6 +24,7 @@ Item {
         leftMargin: Theme.gap
         rightMargin: Theme.gap
         boundsBehavior: Flickable.StopAtBounds
+        keyNavigationEnabled: false // the arrow keys step through frames, also after a tap here
         model: strip.swing.moments
         currentIndex: strip.swing.moments.current
         highlightMoveDuration: Theme.quick

@@ -51,6 +51,15 @@ Item {
                 text: qsTr("Draw on the picture")
                 onClicked: panel.tool = "draw"
             }
+            ActionButton {
+                Layout.fillWidth: true
+                Layout.fillHeight: true
+                Layout.preferredWidth: 1
+                glyph: "over"
+                text: qsTr("Compare with another swing")
+                enabled: panel.swing.told
+                onClicked: panel.swing.compareAsked()
+            }
         }
     }
     ColumnLayout {

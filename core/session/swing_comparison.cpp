@@ -7,11 +7,12 @@
 #include "measure/measurement.h"
 
 namespace plumbmark::session {
-namespace {
 
 comparison::Side sideOf(const analysis::Outcome& o) {
     return {o.track, o.moments, o.shaft, o.scene, o.context, o.timeScale};
 }
+
+namespace {
 
 /// Matching is good to about a step of its 240-a-second grid.
 base::Seconds matchSigma(const analysis::Outcome& o) {

@@ -11,8 +11,12 @@
 #include "base/result.h"
 #include "comparison/difference.h"
 #include "comparison/match.h"
+#include "comparison/overlay.h"
 
 namespace plumbmark::session {
+
+/// A swing as comparing sees it; borrows from the outcome.
+[[nodiscard]] comparison::Side sideOf(const analysis::Outcome& outcome);
 
 /// A key moment of the first swing and where the second swing is in the same position.
 struct MatchedMoment {

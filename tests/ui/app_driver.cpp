@@ -28,7 +28,7 @@ const std::vector<AppDriver::Screen>& AppDriver::screens() {
 AppDriver::AppDriver(const QString& home, const Screen& screen, const QString& library,
                      analysis::NetworkBytes network, ports::Camera* camera)
     : places_(platform::LinuxPlaces::Environment{{"HOME", home.toStdString()}}),
-      finger_(QTest::createTouchDevice()) {
+      pixelsPerMm_(screen.pixelsPerMm), finger_(QTest::createTouchDevice()) {
     app::AppOptions options;
     options.library = (library.isEmpty() ? home + "/library" : library).toStdString();
     options.network = std::move(network);
@@ -190,6 +190,25 @@ void AppDriver::secondFinger(QPoint first, QPoint second) {
 
 QImage AppDriver::grab() const {
     return window()->grabWindow();
+}
+
+QString AppDriver::untouchable() const {
+    QTest::qWait(60);
+    (void)grab();
+    int interactive = 0;
+    for (QAccessibleInterface* thing : everything()) {
+        if (!isInteractive(thing->role())) {
+            continue;
+        }
+        ++interactive;
+        const QString name = thing->text(QAccessible::Name);
+        const QSize size = thing->rect().size();
+        const double least = 9.6 * pixelsPerMm_ - 1;
+        if (name.isEmpty() || size.width() < least || size.height() < least) {
+            return QString("\"%1\" %2 x %3").arg(name).arg(size.width()).arg(size.height());
+        }
+    }
+    return interactive < 2 ? QString("hardly anything can be touched") : QString();
 }
 
 bool isInteractive(QAccessible::Role role) {

@@ -55,10 +55,13 @@ class AppDriver {
     void release(QPoint at);
     void secondFinger(QPoint first, QPoint second);
     [[nodiscard]] QImage grab() const;
+    /// What on the page on show has no name or is smaller than a thumb (9.6 mm); empty: all well.
+    [[nodiscard]] QString untouchable() const;
 
   private:
     [[nodiscard]] QAccessibleInterface* workable(const QString& beginning) const;
     plumbmark::platform::LinuxPlaces places_;
+    double pixelsPerMm_;
     std::unique_ptr<plumbmark::app::RunningApp> app_;
     QPointingDevice* finger_;
 };

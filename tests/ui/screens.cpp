@@ -7,6 +7,7 @@
 #include <QQuickWindow>
 #include <QTest>
 #include <cstdio>
+#include <functional>
 
 #include "app_driver.h"
 #include "cli/desktop_files.h"
@@ -26,13 +27,40 @@ bool save(const AppDriver& app, const QString& path) {
     return true;
 }
 
+/// Comparing, causes, plans: whatever this library has enough swings for.
+void teach(AppDriver& app, const std::function<QString(const char*)>& name,
+           const std::function<void(bool, const char*)>& must) {
+    must(app.waitFor("Swing 1"), "a swing in the library");
+    must(app.tap("Swing 1"), "swing");
+    must(app.waitFor("Picture of the swing, Frame", 60000), "picture");
+    must(QTest::qWaitFor([&] { return app.find("Reading the swing") == nullptr; }, 600000), "reading");
+    must(app.tap("Tools") && app.waitFor("Compare with another swing"), "tools");
+    must(save(app, name("tools")), "tools");
+    must(app.tap("Compare with another swing"), "compare");
+    if (app.waitFor("Other swing, Frame", 120000)) {
+        QTest::qWait(1500);
+        app.tap("Top");
+        must(save(app, name("compare")), "compare");
+        app.tap("Impact");
+        if (app.tap("Lay one over the other")) {
+            must(save(app, name("overlay")), "overlay");
+        }
+        app.tap("Swings");
+        must(save(app, name("compare-swings")), "swings");
+        app.tap("Match");
+        must(save(app, name("compare-match")), "match");
+    }
+    QTest::keyClick(app.window(), Qt::Key_Escape);
+    QTest::keyClick(app.window(), Qt::Key_Escape);
+}
+
 } // namespace
 
 int main(int argc, char** argv) {
-    if (argc != 3) {
-        fprintf(
-            stderr,
-            "ui_screens LIBRARY FOLDER: the library needs one lesson with a swing whose film is there.\n");
+    if (argc != 3 && argc != 4) {
+        fprintf(stderr,
+                "ui_screens LIBRARY FOLDER [teach]: the library needs one lesson with a swing whose film is "
+                "there, better two; teach: only the pages about what is made of swings.\n");
         return 2;
     }
     if (qEnvironmentVariableIsEmpty("DISPLAY") && qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) {
@@ -42,6 +70,7 @@ int main(int argc, char** argv) {
     QAccessible::setActive(true);
     plumbmark::app::prepareApplication();
     const QString library = QString::fromLocal8Bit(argv[1]);
+    const QByteArray only = argc > 3 ? argv[3] : "";
     const QDir folder(QString::fromLocal8Bit(argv[2]));
     QDir().mkpath(folder.path());
     auto network = plumbmark::cli::readNetwork();
@@ -63,7 +92,7 @@ int main(int argc, char** argv) {
             for (const char* film : {"Videos/alex-face-on.mp4", "Videos/alex-down-the-line.mp4"}) {
                 uitest::writeNumberedClip(home.filePath(film), 8);
             }
-            if (!dark) {
+            if (!dark && only.isEmpty()) {
                 AppDriver empty(home.path(), screen, home.filePath("empty"), *network);
                 if (!save(empty, name("empty"))) {
                     return 1;
@@ -80,6 +109,10 @@ int main(int argc, char** argv) {
                 must(app.tap("Dark colours"), "dark theme");
             }
             must(app.waitFor("Swing 1"), "a swing in the library");
+            if (only == "teach") {
+                teach(app, name, must);
+                continue;
+            }
             must(save(app, name("lessons")), "lessons");
             must(app.tap("Bring in a clip"), "bring in");
             must(app.waitFor("Film alex"), "films");
@@ -122,6 +155,8 @@ int main(int argc, char** argv) {
                     QTest::keyClick(app.window(), Qt::Key_Escape);
                 }
             }
+            QTest::keyClick(app.window(), Qt::Key_Escape);
+            teach(app, name, must);
         }
     }
     return 0;

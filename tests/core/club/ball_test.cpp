@@ -22,15 +22,19 @@ struct Found {
 
 Found look(const Swing& swing) {
     Found f;
-    f.evidence = synthetic::search(swing, {8, -6});
-    f.track = fitShaft(f.evidence, {});
+    ShaftSearch search({{}, swing.fps});
     BallWatch watch(swing.fps);
     const base::Vec2 hip{swing.width * 0.5, swing.height * 0.33 + 0.30 * swing.stature};
     const Feet feet{hip + base::Vec2{0.13 * swing.stature, 0.47 * swing.stature},
                     hip + base::Vec2{-0.13 * swing.stature, 0.47 * swing.stature}, swing.stature};
+    const synthetic::Film film(swing);
     for (int i = 0; i < swing.frames(); ++i) {
-        watch.push(swing.frame(i), feet);
+        const video::Frame frame = film.frame(i);
+        search.push(frame, swing.estimatedHands(i / swing.fps, {8, -6}));
+        watch.push(frame, feet);
     }
+    f.evidence = search.finish();
+    f.track = fitShaft(f.evidence, {});
     f.ball = findBall(watch.finish(), f.track, {});
     return f;
 }

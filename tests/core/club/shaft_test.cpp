@@ -117,8 +117,9 @@ TEST(Shaft, NoLinesNoAnswer) {
 TEST(Shaft, WithoutHandsNothingIsSearched) {
     Swing swing = quick();
     ShaftSearch search({{}, swing.fps});
+    const synthetic::Film film(swing);
     for (int i = 0; i < 5; ++i) {
-        search.push(swing.frame(i), std::nullopt);
+        search.push(film.frame(i), std::nullopt);
     }
     const auto evidence = search.finish();
     ASSERT_EQ(evidence.size(), 5U);

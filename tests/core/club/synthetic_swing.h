@@ -30,9 +30,9 @@ struct Swing {
     double noise = 2.0; ///< grey levels, one sigma
     bool club = true;
     bool ball = true;
-    bool ballStays = false;   ///< practice swing beside a ball
+    bool ballStays = false;    ///< practice swing beside a ball
     double ballShare = 0.0125; ///< the ball's radius, statures
-    double clubLength = 0.56; ///< grip to head, statures
+    double clubLength = 0.56;  ///< grip to head, statures
     unsigned seed = 1;
 
     static constexpr double kStill = 0.30, kBack = 0.80, kDown = 0.28, kAfter = 0.25;
@@ -67,61 +67,6 @@ struct Swing {
         h.staturePixels = stature;
         h.gripSigma = 12.0;
         return h;
-    }
-
-    [[nodiscard]] video::Frame frame(int index) const {
-        const double t = index / fps;
-        std::vector<float> p = backdrop();
-        const auto s = static_cast<float>(stature);
-        // Body: legs, trunk, head; then forearms over the club's grip.
-        const base::Vec2 hip{width * 0.5, height * 0.33 + 0.30 * stature};
-        for (int leg : {-1, 1}) {
-            stroke(p, hip + base::Vec2{leg * 0.05 * stature, 0},
-                   hip + base::Vec2{leg * 0.13 * stature, 0.47 * stature}, 0.045F * s, 60.0F);
-        }
-        stroke(p, shoulder(), hip, 0.10F * s, 130.0F);
-        stroke(p, shoulder() - base::Vec2{0, 0.13 * stature}, shoulder() - base::Vec2{0, 0.10 * stature},
-               0.05F * s, 170.0F);
-        if (ball && (ballStays || t < impact())) {
-            stroke(p, ballAt(), ballAt(), static_cast<float>(ballRadius()), 235.0F);
-        }
-        if (club) {
-            std::vector<float> mean(p.size(), 0.0F);
-            constexpr int kParts = 5;
-            for (int k = 0; k < kParts; ++k) {
-                const double tk = t + ((k + 0.5) / kParts - 0.5) * exposure;
-                std::vector<float> q = p;
-                stroke(q, butt(tk), head(tk), static_cast<float>(std::max(0.8, 0.0032 * stature)),
-                       static_cast<float>(shaftLuma));
-                stroke(q, head(tk), head(tk) + base::Vec2{side * 0.01 * stature, 0.012 * stature}, 0.016F * s,
-                       40.0F);
-                for (std::size_t i = 0; i < p.size(); ++i) {
-                    mean[i] += q[i] / kParts;
-                }
-            }
-            p = std::move(mean);
-        }
-        const Hands h = estimatedHands(t);
-        stroke(p, *h.leadElbow, hands(t), 0.024F * s, 165.0F);
-        stroke(p, *h.trailElbow, hands(t), 0.024F * s, 155.0F);
-        return toFrame(p, index, t);
-    }
-
-    [[nodiscard]] video::Frame toFrame(const std::vector<float>& p, int index, double t) const {
-        struct Owned {
-            std::vector<std::uint8_t> luma, chroma;
-        };
-        auto owned = std::make_shared<Owned>();
-        owned->luma.resize(p.size());
-        owned->chroma.assign(static_cast<std::size_t>((width + 1) / 2) * ((height + 1) / 2), 128);
-        std::mt19937 random(seed * 7919U + static_cast<unsigned>(index));
-        std::normal_distribution<float> grain(0.0F, static_cast<float>(noise));
-        for (std::size_t i = 0; i < p.size(); ++i) {
-            owned->luma[i] = static_cast<std::uint8_t>(std::clamp(p[i] + grain(random), 0.0F, 255.0F));
-        }
-        const video::PlaneView y{owned->luma.data(), width, height, width};
-        const video::PlaneView c{owned->chroma.data(), (width + 1) / 2, (height + 1) / 2, (width + 1) / 2};
-        return {index, base::Seconds{t}, y, c, c, {}, owned};
     }
 
     /// Soft-edged thick line (a disc when both ends coincide).
@@ -197,14 +142,117 @@ struct Swing {
     }
 };
 
+/// Films a swing. What does not change from frame to frame is drawn once.
+class Film {
+  public:
+    explicit Film(const Swing& swing)
+        : swing_(swing), backdrop_(swing.backdrop()), grain_(backdrop_.size() + kGrainOffsets) {
+        std::mt19937 random(swing.seed * 7919U);
+        std::normal_distribution<float> grain(0.0F, static_cast<float>(swing.noise));
+        for (float& g : grain_) {
+            g = grain(random);
+        }
+    }
+
+    [[nodiscard]] video::Frame frame(int index) const {
+        const Swing& w = swing_;
+        const double t = index / w.fps;
+        std::vector<float> p = backdrop_;
+        const auto s = static_cast<float>(w.stature);
+        // Body: legs, trunk, head; then forearms over the club's grip.
+        const base::Vec2 hip{w.width * 0.5, w.height * 0.33 + 0.30 * w.stature};
+        for (int leg : {-1, 1}) {
+            w.stroke(p, hip + base::Vec2{leg * 0.05 * w.stature, 0},
+                     hip + base::Vec2{leg * 0.13 * w.stature, 0.47 * w.stature}, 0.045F * s, 60.0F);
+        }
+        w.stroke(p, w.shoulder(), hip, 0.10F * s, 130.0F);
+        w.stroke(p, w.shoulder() - base::Vec2{0, 0.13 * w.stature},
+                 w.shoulder() - base::Vec2{0, 0.10 * w.stature}, 0.05F * s, 170.0F);
+        if (w.ball && (w.ballStays || t < w.impact())) {
+            w.stroke(p, w.ballAt(), w.ballAt(), static_cast<float>(w.ballRadius()), 235.0F);
+        }
+        if (w.club) {
+            blur(p, t);
+        }
+        const Hands h = w.estimatedHands(t);
+        w.stroke(p, *h.leadElbow, w.hands(t), 0.024F * s, 165.0F);
+        w.stroke(p, *h.trailElbow, w.hands(t), 0.024F * s, 155.0F);
+        return grainy(p, index, t);
+    }
+
+  private:
+    static constexpr std::size_t kGrainOffsets = 1 << 16;
+
+    /// The moving club is the mean of sharp ones through the exposure, in the rows and columns it reaches.
+    void blur(std::vector<float>& p, double t) const {
+        constexpr int kParts = 5;
+        const Swing& w = swing_;
+        const double reach = (w.clubLength + 0.08) * w.stature + 4; // from the hands to beyond either end
+        const base::Vec2 hands = w.hands(t);
+        const int x0 = std::clamp(static_cast<int>(hands.x - reach), 0, w.width);
+        const int x1 = std::clamp(static_cast<int>(hands.x + reach), x0, w.width);
+        const int y0 = std::clamp(static_cast<int>(hands.y - reach), 0, w.height);
+        const int y1 = std::clamp(static_cast<int>(hands.y + reach), y0, w.height);
+        const auto eachRow = [&](auto&& work) {
+            for (int y = y0; y < y1; ++y) {
+                const std::size_t from = static_cast<std::size_t>(y) * w.width;
+                work(from + x0, from + x1);
+            }
+        };
+        std::vector<float> sharp = p, mean(p.size(), 0.0F);
+        for (int k = 0; k < kParts; ++k) {
+            const double tk = t + ((k + 0.5) / kParts - 0.5) * w.exposure;
+            w.stroke(sharp, w.butt(tk), w.head(tk), static_cast<float>(std::max(0.8, 0.0032 * w.stature)),
+                     static_cast<float>(w.shaftLuma));
+            w.stroke(sharp, w.head(tk), w.head(tk) + base::Vec2{w.side * 0.01 * w.stature, 0.012 * w.stature},
+                     0.016F * static_cast<float>(w.stature), 40.0F);
+            eachRow([&](std::size_t from, std::size_t to) {
+                for (std::size_t i = from; i < to; ++i) {
+                    mean[i] += sharp[i] / kParts;
+                    sharp[i] = p[i];
+                }
+            });
+        }
+        eachRow([&](std::size_t from, std::size_t to) {
+            std::copy(mean.begin() + static_cast<std::ptrdiff_t>(from),
+                      mean.begin() + static_cast<std::ptrdiff_t>(to),
+                      p.begin() + static_cast<std::ptrdiff_t>(from));
+        });
+    }
+
+    /// One field of grain is drawn and laid over every frame at another place.
+    [[nodiscard]] video::Frame grainy(const std::vector<float>& p, int index, double t) const {
+        struct Owned {
+            std::vector<std::uint8_t> luma, chroma;
+        };
+        const int width = swing_.width, height = swing_.height;
+        auto owned = std::make_shared<Owned>();
+        owned->luma.resize(p.size());
+        owned->chroma.assign(static_cast<std::size_t>((width + 1) / 2) * ((height + 1) / 2), 128);
+        std::mt19937 random(swing_.seed * 104729U + static_cast<unsigned>(index));
+        const float* grain = grain_.data() + random() % kGrainOffsets;
+        for (std::size_t i = 0; i < p.size(); ++i) {
+            owned->luma[i] = static_cast<std::uint8_t>(std::clamp(p[i] + grain[i], 0.0F, 255.0F));
+        }
+        const video::PlaneView y{owned->luma.data(), width, height, width};
+        const video::PlaneView c{owned->chroma.data(), (width + 1) / 2, (height + 1) / 2, (width + 1) / 2};
+        return {index, base::Seconds{t}, y, c, c, {}, owned};
+    }
+
+    Swing swing_;
+    std::vector<float> backdrop_;
+    std::vector<float> grain_;
+};
+
 /// Evidence of the whole swing.
 inline std::vector<Evidence> search(const Swing& swing, base::Vec2 bias = {}, int first = 0,
                                     int last = 1 << 20) {
     SearchOptions options;
     options.framesPerSecond = swing.fps;
     ShaftSearch search(options);
+    const Film film(swing);
     for (int i = first; i < std::min(last, swing.frames()); ++i) {
-        search.push(swing.frame(i), swing.estimatedHands(i / swing.fps, bias));
+        search.push(film.frame(i), swing.estimatedHands(i / swing.fps, bias));
     }
     return search.finish();
 }

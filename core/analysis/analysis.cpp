@@ -9,6 +9,7 @@
 #include "analysis/detail/evidence.h"
 #include "analysis/detail/pass.h"
 #include "analysis/detail/steady.h"
+#include "analysis/detail/time_scale.h"
 #include "body/observer.h"
 #include "coaching/caution.h"
 #include "coaching/judge.h"
@@ -20,17 +21,6 @@ namespace plumbmark::analysis {
 namespace {
 
 using marks::Landmark;
-
-/// How presentation time relates to real time, before any picture was read.
-marks::TimeScale timeScaleOf(const video::ClipInfo& clip, const std::optional<double>& told) {
-    if (told && clip.playbackFps > 0) {
-        return {clip.playbackFps / *told, true, "told"};
-    }
-    if (clip.captureFps && clip.playbackFps > 0) {
-        return {clip.playbackFps / *clip.captureFps, true, clip.captureSource};
-    }
-    return {1.0, false, "assumed"};
-}
 
 /// A clip that does not say how fast it was captured: when its fastest shaft turns far slower than any full
 /// swing's, the windows of the moment finder must stretch. A working guess only: `known` stays false.
@@ -219,7 +209,7 @@ base::Result<std::optional<Analysed>> analyse(video::Clip& clip, const NetworkBy
     e->clip = clip.info();
     e->times = clip.times();
     e->request = request;
-    e->timeScale = timeScaleOf(e->clip, request.captureFps);
+    e->timeScale = detail::timeScaleOf(e->clip, request.captureFps);
     e->warnings = e->clip.warnings;
     if (!e->timeScale.known) {
         e->warnings.push_back(

@@ -23,6 +23,15 @@
 
 namespace plumbmark::analysis {
 
+/// One swing in a clip, seen by a look at motion and sound alone.
+struct SwingSeen {
+    base::Seconds time;           ///< presentation: the hit heard, or the fastest instant
+    bool heard = false;           ///< a hit was heard in it
+    int firstFrame = 0;           ///< what is measured of it, from standing still ...
+    int lastFrame = 0;            ///< ... to the finish
+    base::Seconds from{0}, to{0}; ///< times of these frames
+};
+
 /// What the coach gets from one clip.
 struct Outcome {
     video::ClipInfo clip;
@@ -38,6 +47,9 @@ struct Outcome {
     std::vector<coaching::CheckpointResult> checkpoints;
     std::vector<coaching::Caution> cautions;
     std::vector<std::string> warnings;
+    std::vector<SwingSeen>
+        swings; ///< all in the clip, where it was looked through (analysis/swings_in_clip.h)
+    std::optional<std::size_t> swing; ///< the measured one among them
 };
 
 struct Request {

@@ -81,9 +81,13 @@ struct AnalysedClip {
 };
 /// Opens and analyses a clip with a line of progress. `told`: the arguments that complete the request;
 /// nothing where it is complete. Errors: those of video::Clip::open, completeRequest, fetchNetwork and
-/// analysis::analyse; stopped().
+/// analysis::analyse; stopped(). `swing`: the clip is looked through first where it may hold several swings,
+/// and one of them is measured (0: the usual one); without it the clip is one swing.
 base::Result<AnalysedClip> analyseClip(const std::filesystem::path& path, analysis::Request request,
-                                       const Arguments* told, const Services& services, Streams streams);
+                                       const Arguments* told, const Services& services, Streams streams,
+                                       std::optional<int> swing = std::nullopt);
+/// --swing N; 0 where it is not told. Errors (input): "arguments.number".
+base::Result<int> readSwingNumber(const Arguments& args);
 
 /// A progress line on a terminal; silent elsewhere. Clears the line when it goes.
 class ProgressLine {

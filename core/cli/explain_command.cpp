@@ -353,7 +353,11 @@ base::Result<int> runExplain(const Arguments& args, const Services& services, St
     if (!request) {
         return request.error();
     }
-    const auto analysed = analyseClip(*args.operand(0), *request, &args, services, streams);
+    const auto swing = readSwingNumber(args);
+    if (!swing) {
+        return swing.error();
+    }
+    const auto analysed = analyseClip(*args.operand(0), *request, &args, services, streams, *swing);
     if (!analysed) {
         return analysed.error();
     }

@@ -2,9 +2,11 @@
 // SPDX-License-Identifier: Apache-2.0
 #include <algorithm>
 #include <cctype>
+#include <cmath>
 #include <memory>
 #include <mutex>
 
+#include "analysis/swings_in_clip.h"
 #include "cli/commands.h"
 #include "exporting/key_position_sheet.h"
 #include "exporting/measure_json.h"
@@ -149,7 +151,7 @@ base::Result<analysis::NetworkBytes> fetchNetwork(const Services& services) {
 }
 
 base::Result<AnalysedClip> analyseClip(const fs::path& path, analysis::Request request, const Arguments* told,
-                                       const Services& services, Streams streams) {
+                                       const Services& services, Streams streams, std::optional<int> swing) {
     auto clip = video::Clip::open(path);
     if (!clip) {
         return clip.error();
@@ -164,6 +166,20 @@ base::Result<AnalysedClip> analyseClip(const fs::path& path, analysis::Request r
         return network.error();
     }
     const ProgressLine line(services, streams.err);
+    std::optional<analysis::SwingTaken> taken;
+    if (swing) {
+        auto took = analysis::takeSwing(std::move(*clip), request,
+                                        *swing > 0 ? std::optional(*swing) : std::nullopt, line.progress());
+        if (!took) {
+            return took.error();
+        }
+        if (!*took) {
+            return stopped();
+        }
+        taken = std::move(*took);
+        *clip = std::move(taken->clip);
+        request = analysis::requestForPart(std::move(request), taken->firstFrame, (*clip)->info().frames);
+    }
     auto analysed = analysis::analyse(**clip, *network, request, line.progress());
     if (!analysed) {
         return analysed.error();
@@ -171,7 +187,25 @@ base::Result<AnalysedClip> analyseClip(const fs::path& path, analysis::Request r
     if (!*analysed) {
         return stopped();
     }
-    return AnalysedClip{std::move(*clip), std::move((*analysed)->outcome)};
+    AnalysedClip done{std::move(*clip), std::move((*analysed)->outcome)};
+    if (taken) {
+        analysis::noteSwings(done.outcome, *taken);
+    }
+    return done;
+}
+
+base::Result<int> readSwingNumber(const Arguments& args) {
+    const auto number = args.number("--swing", 1, 10000, "the swing's number");
+    if (!number) {
+        return number.error();
+    }
+    if (!*number) {
+        return 0;
+    }
+    if (**number != std::floor(**number)) {
+        return base::inputError("arguments.number", "--swing needs a whole number from 1 on.");
+    }
+    return static_cast<int>(**number);
 }
 
 base::Result<int> runMeasure(const Arguments& args, const Services& services, Streams streams) {
@@ -184,7 +218,11 @@ base::Result<int> runMeasure(const Arguments& args, const Services& services, St
     if (!outputs) {
         return outputs.error();
     }
-    auto analysed = analyseClip(path, std::move(*request), &args, services, streams);
+    const auto swing = readSwingNumber(args);
+    if (!swing) {
+        return swing.error();
+    }
+    auto analysed = analyseClip(path, std::move(*request), &args, services, streams, *swing);
     if (!analysed) {
         return analysed.error();
     }

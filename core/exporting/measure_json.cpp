@@ -91,6 +91,16 @@ Json cautionJson(const coaching::Caution& c) {
     return Json{{"id", c.id}, {"grade", c.grade}, {"seen", c.seen}, {"ease", c.ease}, {"words", c.words}};
 }
 
+Json swingJson(const analysis::Outcome& outcome, std::size_t index) {
+    const analysis::SwingSeen& swing = outcome.swings[index];
+    return Json{{"number", index + 1},
+                {"time_s", number(swing.time.value())},
+                {"hit_heard", swing.heard},
+                {"from_s", number(swing.from.value())},
+                {"to_s", number(swing.to.value())},
+                {"measured", outcome.swing == index}};
+}
+
 Json warningsJson(const analysis::Outcome& outcome) {
     Json warnings = Json::array();
     for (const auto* list : {&outcome.clip.warnings, &outcome.warnings}) {
@@ -187,6 +197,13 @@ std::string measureJson(const analysis::Outcome& outcome, const MeasureJsonOptio
     lines.member("checkpoints", listOf(outcome.checkpoints, checkpointJson));
     lines.member("cautions", listOf(outcome.cautions, cautionJson));
     lines.member("warnings", warningsJson(outcome));
+    if (outcome.swing) {
+        Json swings = Json::array();
+        for (std::size_t i = 0; i < outcome.swings.size(); ++i) {
+            swings.push_back(swingJson(outcome, i));
+        }
+        lines.member("swings", swings);
+    }
     if (options.landmarks) {
         Json names = Json::array();
         for (std::size_t i = 0; i < marks::kLandmarkCount; ++i) {

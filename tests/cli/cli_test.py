@@ -97,7 +97,7 @@ class Arguments(Case):
             self.assertIn(f"plumbmark {command}", text)
         self.assertIn("Examples", general)
         for option in ("--view", "--hand", "--club", "--shot", "--stature", "--distance", "--roll", "--plumb",
-                       "--capture-fps", "--mirrored", "--marks", "--json", "--sheet", "--landmarks"):
+                       "--capture-fps", "--mirrored", "--marks", "--swing", "--json", "--sheet", "--landmarks"):
             self.assertIn(option, self.done("measure", "--help"))
 
     def test_without_a_command_it_tells_how(self):
@@ -118,6 +118,9 @@ class Arguments(Case):
         self.refused("measure", clip, "--view", "face-on", "--hand", "both", says="both")
         self.refused("measure", clip, "--view", "--hand", "right", says="--view needs a value")
         self.refused(*measure, "--jsn", "x", says="Did you mean --json?")
+        self.refused(*measure, "--swing", "0", says="--swing")
+        self.refused(*measure, "--swing", "1.5", says="whole number")
+        self.refused(*measure, "--swing", "1", says="No swing")
         self.refused(*measure, "--hand", "left", says="twice")
         self.refused(*measure, "--mirrored=yes", says="switch")
         self.refused(*measure, "again.mp4", says="too many")

@@ -35,6 +35,17 @@ TEST(MeasureJson, HoldsEveryMemberOfTheContract) {
     EXPECT_FALSE(j.contains("landmarks"));
 }
 
+TEST(MeasureJson, TellsTheSwingsOfAClipThatWasLookedThrough) {
+    auto outcome = test::madeUpOutcome();
+    EXPECT_FALSE(json::parse(exporting::measureJson(outcome)).contains("swings"));
+    outcome.swings = {{base::Seconds{3.5}, false, 0, 60, base::Seconds{0.0}, base::Seconds{6.0}},
+                      {base::Seconds{9.25}, true, 61, 120, base::Seconds{6.1}, base::Seconds{12.0}}};
+    outcome.swing = 1;
+    EXPECT_EQ(json::parse(exporting::measureJson(outcome))["swings"], json::parse(R"([
+        {"number":1,"time_s":3.5,"hit_heard":false,"from_s":0.0,"to_s":6.0,"measured":false},
+        {"number":2,"time_s":9.25,"hit_heard":true,"from_s":6.1,"to_s":12.0,"measured":true}])"));
+}
+
 TEST(MeasureJson, TellsNoRealTimeWhileTheCaptureRateIsUnknown) {
     auto outcome = test::madeUpOutcome();
     outcome.timeScale = {1.0, false, "assumed"};

@@ -19,7 +19,7 @@ constexpr int kStillHeight = 220;   ///< px
 } // namespace
 
 SwingModel::SwingModel(store::Library& library, analysis::NetworkBytes network, QObject* parent)
-    : StageSource(parent), library_(&library), adviser_(std::make_unique<AdviceWorker>()),
+    : StageSource(parent), shotRecord_(library), library_(&library), adviser_(std::make_unique<AdviceWorker>()),
       film_(std::make_unique<FilmReader>()),
       desk_(std::make_unique<DeskThread>(library, std::move(network))) {
     connect(desk_.get(), &DeskThread::changed, this, &SwingModel::takeState);
@@ -55,6 +55,7 @@ void SwingModel::open(const base::Id& clip, const QString& title, std::optional<
         storedFrames_ = (*row)->clip.frames;
         film_->open((*row)->file);
     }
+    shotRecord_.load(clip);
     emit outcomeChanged();
     desk_->open(clip, std::move(known));
 }

@@ -13,6 +13,7 @@
 #include "bridge/film_reader.h"
 #include "bridge/findings_models.h"
 #include "bridge/moments_model.h"
+#include "bridge/shot_record_model.h"
 #include "stage/stage_content.h"
 
 namespace plumbmark::bridge {
@@ -40,6 +41,7 @@ class SwingModel : public stage::StageSource {
     Q_PROPERTY(plumbmark::bridge::MomentsModel* moments READ moments CONSTANT)
     Q_PROPERTY(plumbmark::bridge::ChecksModel* checks READ checks CONSTANT)
     Q_PROPERTY(plumbmark::bridge::NumbersModel* numbers READ numbers CONSTANT)
+    Q_PROPERTY(plumbmark::bridge::ShotRecordModel* shotRecord READ shotRecord CONSTANT)
     Q_PROPERTY(QVariantList cautions READ cautions NOTIFY outcomeChanged)
     Q_PROPERTY(QStringList warnings READ warnings NOTIFY outcomeChanged)
     Q_PROPERTY(bool canUndo READ canUndo NOTIFY outcomeChanged)
@@ -91,6 +93,7 @@ class SwingModel : public stage::StageSource {
     [[nodiscard]] MomentsModel* moments() { return &moments_; }
     [[nodiscard]] ChecksModel* checks() { return &checks_; }
     [[nodiscard]] NumbersModel* numbers() { return &numbers_; }
+    [[nodiscard]] ShotRecordModel* shotRecord() { return &shotRecord_; }
     [[nodiscard]] QVariantList cautions() const;
     [[nodiscard]] QStringList warnings() const;
     [[nodiscard]] bool canUndo() const { return state_ && state_->canUndo; }
@@ -171,6 +174,7 @@ class SwingModel : public stage::StageSource {
     MomentsModel moments_;
     ChecksModel checks_;
     NumbersModel numbers_;
+    ShotRecordModel shotRecord_;
     QString title_;
     store::Library* library_;
     base::Id clip_{base::Id::Bytes{}};

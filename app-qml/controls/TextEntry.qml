@@ -10,6 +10,8 @@ Column {
     property string hint: ""
     property alias inputMethodHints: field.inputMethodHints
     signal edited(string text)
+    // The person is done: return, or another field is worked on.
+    signal finished(string text)
     spacing: Theme.mm(1.2)
     BodyText {
         width: parent.width
@@ -30,6 +32,7 @@ Column {
         Accessible.role: Accessible.EditableText
         Accessible.name: entry.question
         onTextEdited: entry.edited(text)
+        onEditingFinished: entry.finished(text)
         background: Rectangle {
             radius: Theme.radius
             color: Theme.card

@@ -168,6 +168,23 @@ Drawing drawing(const QString& name) {
     } else if (name == u"beside") {
         d.lines.addRoundedRect(QRectF(2.5, 5, 8, 14), 1.5, 1.5);
         d.lines.addRoundedRect(QRectF(13.5, 5, 8, 14), 1.5, 1.5);
+    } else if (name == u"star" || name == u"star-full") {
+        QPainterPath& path = name == u"star" ? d.lines : d.areas;
+        for (int i = 0; i < 10; ++i) {
+            QTransform turn;
+            turn.translate(12, 12.6);
+            turn.rotate(36.0 * i);
+            const QPointF corner = turn.map(QPointF(0, i % 2 == 0 ? -9.6 : -4.2));
+            i == 0 ? path.moveTo(corner) : path.lineTo(corner);
+        }
+        path.closeSubpath();
+    } else if (name.startsWith(u"flight ")) { // "flight START CURVE", each -1 (left), 0, 1 (right)
+        const int start = name.section(u' ', 1, 1).toInt();
+        const int curve = name.section(u' ', 2, 2).toInt();
+        const QPointF end(12 + 5.2 * start + 4.4 * curve, 4);
+        d.lines.moveTo(12, 21);
+        d.lines.quadTo(QPointF(12 + 3.4 * start - 0.6 * curve, 10.5), end);
+        d.areas.addEllipse(end, 2.3, 2.3);
     } else if (name == u"swing") {
         d.lines.moveTo(4, 5);
         d.lines.cubicTo(QPointF(2.5, 15), QPointF(9, 20), QPointF(20, 18.5));

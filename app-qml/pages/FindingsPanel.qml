@@ -13,6 +13,10 @@ Rectangle {
     // No room for the tabs: only the list that is on show.
     property bool listOnly: false
     property int tab: 0
+    function openTool(name: string): void {
+        tab = 3
+        tools.open(name)
+    }
     color: Theme.paper
 
     Rectangle {

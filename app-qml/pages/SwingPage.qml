@@ -76,6 +76,12 @@ FocusScope {
             onBack: page.back()
             actions: [
                 IconButton {
+                    glyph: "ball"
+                    label: qsTr("Record the ball")
+                    outlined: false
+                    onClicked: findings.openTool("shot")
+                },
+                IconButton {
                     glyph: "undo"
                     label: qsTr("Undo")
                     outlined: false
@@ -135,6 +141,7 @@ FocusScope {
                 }
             }
             FindingsPanel {
+                id: findings
                 Layout.fillHeight: true
                 Layout.fillWidth: !page.wide
                 Layout.preferredHeight: page.wide ? -1 : page.height * (page.marking ? 0.22 : 0.38)

@@ -11,6 +11,7 @@ Item {
     required property SwingModel swing
     property string tool: ""
     function close(): void { tool = "" }
+    function open(name: string): void { tool = name }
 
     Flickable {
         id: list
@@ -27,6 +28,14 @@ Item {
             columns: width >= Theme.mm(48) * Theme.textScale ? 2 : 1
             columnSpacing: Theme.gap
             rowSpacing: Theme.gap
+            ActionButton {
+                Layout.fillWidth: true
+                Layout.fillHeight: true
+                Layout.preferredWidth: 1
+                glyph: "ball"
+                text: qsTr("What the ball did")
+                onClicked: panel.tool = "shot"
+            }
             ActionButton {
                 Layout.fillWidth: true
                 Layout.fillHeight: true
@@ -79,7 +88,8 @@ Item {
                 Layout.fillWidth: true
                 font.bold: true
                 text: panel.tool === "moments" ? qsTr("Set a key moment") : panel.tool === "points" ? qsTr("Place a point")
-                    : panel.tool === "draw" ? qsTr("Draw on the picture") : ""
+                    : panel.tool === "draw" ? qsTr("Draw on the picture")
+                    : panel.tool === "shot" ? qsTr("What the ball did") : ""
             }
         }
         Loader {
@@ -87,10 +97,11 @@ Item {
             Layout.fillHeight: true
             active: panel.tool !== "" && panel.visible
             sourceComponent: panel.tool === "moments" ? momentsTool : panel.tool === "points" ? pointsTool
-                           : panel.tool === "draw" ? drawTool : null
+                           : panel.tool === "draw" ? drawTool : panel.tool === "shot" ? shotTool : null
         }
     }
     Component { id: momentsTool; MomentsTool { swing: panel.swing } }
+    Component { id: shotTool; ShotTool { shot: panel.swing.shotRecord } }
     Component { id: drawTool; DrawTool { swing: panel.swing } }
     Component { id: pointsTool; PointsTool { swing: panel.swing } }
 }

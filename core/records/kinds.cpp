@@ -37,7 +37,7 @@ template <> struct Words<BallPlace> {
     static constexpr std::array<std::string_view, 3> list{"forward", "middle", "back"};
 };
 template <> struct Words<Surface> {
-    static constexpr std::array<std::string_view, 3> list{"mat", "grass", "sand"};
+    static constexpr std::array<std::string_view, 4> list{"mat", "grass", "sand", "tee"};
 };
 
 template <> struct Words<Drawing::Shape> {
@@ -172,6 +172,7 @@ Object bodyOf(const Player& value) {
     }
     putNumber(body, "stature_m", value.statureMetres);
     putText(body, "note", value.note);
+    putText(body, "group", value.group);
     return body;
 }
 
@@ -181,6 +182,7 @@ Player playerOf(const Object& body) {
     player.hand = marks::handFromName(getText(body, "hand"));
     player.statureMetres = numberMember(body, "stature_m");
     player.note = getText(body, "note");
+    player.group = getText(body, "group");
     return player;
 }
 
@@ -212,6 +214,12 @@ Object bodyOf(const Shot& value) {
     putWord(body, "ball_place", value.ballPlace);
     putWord(body, "surface", value.surface);
     putText(body, "note", value.note);
+    if (value.star) {
+        body.emplace("star", true);
+    }
+    if (!value.tags.empty()) {
+        body.emplace("tags", Array(value.tags.begin(), value.tags.end()));
+    }
     return body;
 }
 
@@ -226,6 +234,14 @@ Shot shotOf(const Object& body) {
     shot.ballPlace = getWord<BallPlace>(body, "ball_place");
     shot.surface = getWord<Surface>(body, "surface");
     shot.note = getText(body, "note");
+    shot.star = booleanMember(body, "star").value_or(false);
+    if (const Value* tags = member(body, "tags"); tags != nullptr && tags->array() != nullptr) {
+        for (const Value& tag : *tags->array()) {
+            if (tag.text() != nullptr && !tag.text()->empty()) {
+                shot.tags.push_back(*tag.text());
+            }
+        }
+    }
     return shot;
 }
 
@@ -588,7 +604,7 @@ base::Result<void> check(const Player& value) {
     if (value.statureMetres && !(*value.statureMetres >= 0.5 && *value.statureMetres <= 2.5)) {
         return badValue("The stature must lie between 50 and 250 cm; check the number.");
     }
-    return checkTexts({{&value.name, "name"}, {&value.note, "note"}});
+    return checkTexts({{&value.name, "name"}, {&value.note, "note"}, {&value.group, "group"}});
 }
 
 base::Result<void> check(const Lesson& value) {
@@ -602,6 +618,14 @@ base::Result<void> check(const Lesson& value) {
 }
 
 base::Result<void> check(const Shot& value) {
+    if (value.tags.size() > 50) {
+        return badValue("More than 50 tags on one shot; take some away.");
+    }
+    for (const std::string& tag : value.tags) {
+        if (auto result = checkText(tag, "tag"); !result) {
+            return result;
+        }
+    }
     return checkText(value.note, "note");
 }
 

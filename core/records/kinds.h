@@ -29,6 +29,7 @@ struct Player {
     std::optional<marks::Hand> hand;
     std::optional<double> statureMetres; ///< 0.5 .. 2.5
     std::string note;
+    std::string group = {}; ///< a class taught together, as the coach calls it; empty: none
 };
 
 struct Lesson {
@@ -46,7 +47,7 @@ enum class BallCurve { lead, straight, trail };
 enum class BallHeight { low, normal, high };
 enum class Contact { solid, heavy, thin, topped, heel, toe, shank, missed };
 enum class BallPlace { forward, middle, back }; ///< in the stance, as the coach saw it
-enum class Surface { mat, grass, sand };
+enum class Surface { mat, grass, sand, tee };
 [[nodiscard]] std::string_view name(BallStart value);
 [[nodiscard]] std::string_view name(BallCurve value);
 [[nodiscard]] std::string_view name(BallHeight value);
@@ -66,6 +67,8 @@ struct Shot {
     std::optional<BallPlace> ballPlace;
     std::optional<Surface> surface;
     std::string note;
+    bool star = false;                  ///< the coach wants to find it again
+    std::vector<std::string> tags = {}; ///< the coach's own words to file it under, sorted
 };
 
 /// A film of one swing. The bytes lie beside the library under their SHA-256.

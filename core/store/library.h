@@ -123,8 +123,9 @@ class Library {
     /// Erases a thing and everything that belongs to it, films included where nothing else uses them.
     virtual base::Result<void> erase(const base::Id& id) = 0;
 
+    /// By name; `search` looks in name and group (plain text, any case).
     virtual base::Result<std::vector<PlayerRow>> players(std::string_view search = {}) = 0;
-    /// Newest first; `search` looks in player name, title, wish and note (plain text, any case).
+    /// Newest first; `search` looks in the player's name and group, title, wish and note (plain text, any case).
     virtual base::Result<std::vector<LessonRow>> lessons(std::string_view search = {},
                                                          std::optional<base::Id> player = std::nullopt) = 0;
     virtual base::Result<std::vector<ShotRow>> shots(const base::Id& lesson) = 0;

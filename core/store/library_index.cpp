@@ -99,7 +99,9 @@ base::Result<int> SqliteLibrary::listPlayer(const Entity& e) {
     const bool sane = player.statureMetres && *player.statureMetres > 0 && *player.statureMetres < 10;
     auto row = db_.query("INSERT OR REPLACE INTO player(id, name, words, hand, stature_m, disputed) "
                          "VALUES (?1, ?2, ?3, ?4, ?5, ?6)");
-    row.bind(1, e.id.hex()).bind(2, player.name).bind(3, foldCase(player.name));
+    row.bind(1, e.id.hex())
+        .bind(2, player.name)
+        .bind(3, foldCase(player.group.empty() ? player.name : player.name + "\n" + player.group));
     row.bind(5, sane ? player.statureMetres : std::nullopt);
     if (player.hand) {
         row.bind(4, handName(*player.hand));

@@ -359,7 +359,7 @@ class AppTest : public QObject {
         look("swing, notes");
         QVERIFY(app.tap("Tools"));
         look("swing, tools");
-        for (const char* tool : {"Set a key moment", "Place a point", "Draw on the picture"}) {
+        for (const char* tool : {"What the ball did", "Set a key moment", "Place a point", "Draw on the picture"}) {
             QVERIFY(app.tap(tool));
             look(tool);
             QVERIFY2(app.tap("All tools"), tool);

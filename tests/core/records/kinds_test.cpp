@@ -18,14 +18,20 @@ TEST(Kinds, ShotReadsBackWithEveryWord) {
     shot.ballPlace = BallPlace::back;
     shot.surface = Surface::mat;
     shot.note = "wind";
+    shot.star = true;
+    shot.tags = {"keep", "wind"};
     const Object body = bodyOf(shot);
     EXPECT_EQ(bodyOf(shotOf(body)), body);
     EXPECT_EQ(shotOf(body).contact, Contact::heavy);
+    EXPECT_TRUE(shotOf(body).star);
+    EXPECT_EQ(shotOf(body).tags, (std::vector<std::string>{"keep", "wind"}));
 
     const Shot empty = shotOf(bodyOf(Shot{}));
     EXPECT_FALSE(empty.start);
     EXPECT_FALSE(empty.contact);
     EXPECT_FALSE(empty.club);
+    EXPECT_FALSE(empty.star);
+    EXPECT_TRUE(empty.tags.empty());
 }
 
 TEST(Kinds, EveryWordReadsBack) {
@@ -40,6 +46,7 @@ TEST(Kinds, EveryWordReadsBack) {
         EXPECT_EQ(fromName<BallPlace>(name(static_cast<BallPlace>(i))), static_cast<BallPlace>(i));
         EXPECT_EQ(fromName<Surface>(name(static_cast<Surface>(i))), static_cast<Surface>(i));
     }
+    EXPECT_EQ(fromName<Surface>(name(Surface::tee)), Surface::tee);
     EXPECT_FALSE(fromName<Surface>("ice"));
 }
 

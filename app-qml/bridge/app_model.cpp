@@ -10,6 +10,8 @@ AppModel::AppModel(const Parts& parts, QObject* parent)
     : QObject(parent), library_(&parts.library), network_(parts.network), book_(parts.library) {
     settings_ = std::make_unique<SettingsModel>(QString::fromStdString(parts.places.settingsFile().string()));
     lessons_ = std::make_unique<LessonsModel>(book_);
+    players_ = std::make_unique<PlayersModel>(book_);
+    player_ = std::make_unique<PlayerModel>(*library_, book_);
     bringIn_ =
         std::make_unique<BringInModel>(*library_, book_, network_, parts.places, *settings_, parts.demo);
     if (parts.camera != nullptr) {
@@ -18,6 +20,7 @@ AppModel::AppModel(const Parts& parts, QObject* parent)
         connect(film_.get(), &FilmModel::takeStored, this, [this] { lessons_->load(); });
     }
     for (QObject* model : {static_cast<QObject*>(settings_.get()), static_cast<QObject*>(lessons_.get()),
+                           static_cast<QObject*>(players_.get()), static_cast<QObject*>(player_.get()),
                            static_cast<QObject*>(bringIn_.get())}) {
         QQmlEngine::setObjectOwnership(model, QQmlEngine::CppOwnership);
     }
@@ -50,10 +53,17 @@ void AppModel::openSwing(const QString& clip, const QString& title) {
     emit swingOpened();
 }
 
+void AppModel::openPlayer(const QString& player) {
+    player_->open(base::Id::fromHex(player.toStdString()));
+}
+
 void AppModel::closeSwing() {
     auto old = std::move(swing_);
     emit swingChanged();
     lessons_->load();
+    if (player_->id()) { // the shot may have been filed otherwise
+        player_->refresh();
+    }
 }
 
 void AppModel::openCompare() {

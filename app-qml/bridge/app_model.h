@@ -11,6 +11,8 @@
 #include "bridge/compare_model.h"
 #include "bridge/film_model.h"
 #include "bridge/lessons_model.h"
+#include "bridge/player_model.h"
+#include "bridge/players_model.h"
 #include "bridge/settings_model.h"
 #include "bridge/swing_model.h"
 
@@ -25,6 +27,8 @@ class AppModel : public QObject {
     Q_PROPERTY(plumbmark::bridge::BringInModel* bringIn READ bringIn CONSTANT)
     /// Null where this build has no camera.
     Q_PROPERTY(plumbmark::bridge::FilmModel* film READ film CONSTANT)
+    Q_PROPERTY(plumbmark::bridge::PlayersModel* players READ players CONSTANT)
+    Q_PROPERTY(plumbmark::bridge::PlayerModel* player READ player CONSTANT)
     Q_PROPERTY(plumbmark::bridge::SettingsModel* settings READ settings CONSTANT)
     Q_PROPERTY(plumbmark::bridge::SwingModel* swing READ swing NOTIFY swingChanged)
     Q_PROPERTY(plumbmark::bridge::CompareModel* compare READ compare NOTIFY compareChanged)
@@ -45,6 +49,8 @@ class AppModel : public QObject {
     [[nodiscard]] LessonsModel* lessons() { return lessons_.get(); }
     [[nodiscard]] BringInModel* bringIn() { return bringIn_.get(); }
     [[nodiscard]] FilmModel* film() { return film_.get(); }
+    [[nodiscard]] PlayersModel* players() { return players_.get(); }
+    [[nodiscard]] PlayerModel* player() { return player_.get(); }
     [[nodiscard]] SettingsModel* settings() { return settings_.get(); }
     [[nodiscard]] SwingModel* swing() { return swing_.get(); }
     [[nodiscard]] CompareModel* compare() { return compare_.get(); }
@@ -55,6 +61,8 @@ class AppModel : public QObject {
     /// Lays another swing beside the one that is open.
     Q_INVOKABLE void openCompare();
     Q_INVOKABLE void closeCompare();
+    /// The player's page; empty: a form for a new player.
+    Q_INVOKABLE void openPlayer(const QString& player);
 
   signals:
     void swingChanged();
@@ -69,6 +77,8 @@ class AppModel : public QObject {
     QString notice_;
     std::unique_ptr<SettingsModel> settings_;
     std::unique_ptr<LessonsModel> lessons_;
+    std::unique_ptr<PlayersModel> players_;
+    std::unique_ptr<PlayerModel> player_;
     std::unique_ptr<BringInModel> bringIn_;
     std::unique_ptr<FilmModel> film_;
     std::unique_ptr<SwingModel> swing_;

@@ -50,7 +50,7 @@ void LessonsModel::load() {
     beginResetModel();
     rows_.clear();
     swings_.clear();
-    auto result = book_->lessons(search_.toStdString());
+    auto result = book_->lessons(search_.toStdString(), player_);
     if (result.ok()) {
         rows_ = std::move(*result);
         problem_.clear();

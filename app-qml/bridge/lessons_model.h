@@ -6,6 +6,7 @@
 #include <QVariantList>
 #include <QtQml/qqmlregistration.h>
 #include <map>
+#include <optional>
 #include <vector>
 
 #include "session/lesson_book.h"
@@ -35,6 +36,11 @@ class LessonsModel : public QAbstractListModel {
     void setSearch(const QString& search);
     [[nodiscard]] QString problem() const { return problem_; }
     void load();
+    /// Only this player's lessons from now on.
+    void showPlayer(const base::Id& player) {
+        player_ = player;
+        load();
+    }
 
   signals:
     void loaded();
@@ -44,6 +50,7 @@ class LessonsModel : public QAbstractListModel {
     [[nodiscard]] QVariantList swingsOf(const store::LessonRow& lesson) const;
 
     session::LessonBook* book_;
+    std::optional<base::Id> player_; ///< nothing: everybody's
     std::vector<store::LessonRow> rows_;
     mutable std::map<base::Id, QVariantList> swings_;
     QString search_;

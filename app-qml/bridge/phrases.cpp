@@ -383,6 +383,31 @@ QString rangeText(std::optional<double> low, std::optional<double> high, base::U
     return {};
 }
 
+double shownFactor(base::Unit unit, std::optional<double> statureMetres) {
+    return shownUnit(unit, statureMetres).factor;
+}
+
+QString regionLabel(const std::string& region) {
+    static const std::map<std::string, const char*, std::less<>> kLabels{
+        {"lead_hip", QT_TRANSLATE_NOOP("Phrases", "Lead hip")},
+        {"trail_hip", QT_TRANSLATE_NOOP("Phrases", "Trail hip")},
+        {"lower_back", QT_TRANSLATE_NOOP("Phrases", "Lower back")},
+        {"lead_knee", QT_TRANSLATE_NOOP("Phrases", "Lead knee")},
+        {"trail_knee", QT_TRANSLATE_NOOP("Phrases", "Trail knee")},
+        {"lead_wrist", QT_TRANSLATE_NOOP("Phrases", "Lead wrist")},
+        {"trail_wrist", QT_TRANSLATE_NOOP("Phrases", "Trail wrist")},
+        {"lead_elbow", QT_TRANSLATE_NOOP("Phrases", "Lead elbow")},
+        {"trail_elbow", QT_TRANSLATE_NOOP("Phrases", "Trail elbow")},
+        {"lead_shoulder", QT_TRANSLATE_NOOP("Phrases", "Lead shoulder")},
+        {"trail_shoulder", QT_TRANSLATE_NOOP("Phrases", "Trail shoulder")},
+        {"neck", QT_TRANSLATE_NOOP("Phrases", "Neck")},
+        {"lead_ankle", QT_TRANSLATE_NOOP("Phrases", "Lead ankle")},
+        {"trail_ankle", QT_TRANSLATE_NOOP("Phrases", "Trail ankle")},
+    };
+    const auto it = kLabels.find(region);
+    return it == kLabels.end() ? QString::fromStdString(region) : Phrases::tr(it->second);
+}
+
 QString dayText(const std::string& isoDay) {
     const QDate day = QDate::fromString(QString::fromStdString(isoDay), Qt::ISODate);
     return day.isValid() ? QLocale().toString(day, QLocale::ShortFormat) : QString::fromStdString(isoDay);

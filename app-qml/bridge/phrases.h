@@ -40,6 +40,10 @@ struct NumberText {
 [[nodiscard]] NumberText numberText(const base::Measured& measured, std::optional<double> statureMetres);
 [[nodiscard]] QString rangeText(std::optional<double> low, std::optional<double> high, base::Unit unit,
                                 std::optional<double> statureMetres);
+/// What a number of this unit is multiplied by for the screen, as numberText does it.
+[[nodiscard]] double shownFactor(base::Unit unit, std::optional<double> statureMetres);
+/// A region of the body card ("lead_hip", ...), in words.
+[[nodiscard]] QString regionLabel(const std::string& region);
 [[nodiscard]] QString decimal(double value, int decimals);
 [[nodiscard]] QString dayText(const std::string& isoDay);
 

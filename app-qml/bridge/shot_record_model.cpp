@@ -66,8 +66,7 @@ QString label(Surface value) {
     return BallWords::tr(kLabels.at(static_cast<std::size_t>(value)));
 }
 
-template <class E>
-QVariantMap question(const char* field, const QString& text, int count, const std::optional<E>& value) {
+template <class E> QVariantMap question(const char* field, const QString& text, int count) {
     QVariantList choices;
     for (int i = 0; i < count; ++i) {
         const E choice = static_cast<E>(i);
@@ -76,8 +75,11 @@ QVariantMap question(const char* field, const QString& text, int count, const st
     }
     return {{QStringLiteral("field"), QString::fromLatin1(field)},
             {QStringLiteral("question"), text},
-            {QStringLiteral("choices"), choices},
-            {QStringLiteral("value"), value ? words(name(*value)) : QString()}};
+            {QStringLiteral("choices"), choices}};
+}
+
+template <class E> QString told(const std::optional<E>& value) {
+    return value ? words(name(*value)) : QString();
 }
 
 template <class E> void toggle(std::optional<E>& field, const QString& value) {
@@ -99,6 +101,7 @@ void ShotRecordModel::load(const base::Id& clip) {
     } else {
         problem_ = QString::fromStdString(shot.error().sentence);
     }
+    emit loaded();
     emit changed();
 }
 
@@ -114,7 +117,6 @@ QVariantList ShotRecordModel::flights() const {
                 {QStringLiteral("value"), words(name(starts)) + QLatin1Char(' ') + words(name(curves))},
                 {QStringLiteral("text"), flightLabel(starts, curves)},
                 {QStringLiteral("glyph"), QStringLiteral("flight %1 %2").arg(start).arg(curve)},
-                {QStringLiteral("chosen"), shot_.start == starts && shot_.curve == curves},
             });
         }
     }
@@ -122,10 +124,19 @@ QVariantList ShotRecordModel::flights() const {
 }
 
 QVariantList ShotRecordModel::questions() const {
-    return {question("contact", tr("Contact"), 8, shot_.contact),
-            question("height", tr("Height"), 3, shot_.height),
-            question("place", tr("Ball in the stance"), 3, shot_.ballPlace),
-            question("surface", tr("Hit from"), 4, shot_.surface)};
+    return {question<Contact>("contact", tr("Contact"), 8), question<BallHeight>("height", tr("Height"), 3),
+            question<BallPlace>("place", tr("Ball in the stance"), 3),
+            question<Surface>("surface", tr("Hit from"), 4)};
+}
+
+QVariantMap ShotRecordModel::answers() const {
+    return {{QStringLiteral("flight"), shot_.start && shot_.curve
+                                           ? told(shot_.start) + QLatin1Char(' ') + told(shot_.curve)
+                                           : QString()},
+            {QStringLiteral("contact"), told(shot_.contact)},
+            {QStringLiteral("height"), told(shot_.height)},
+            {QStringLiteral("place"), told(shot_.ballPlace)},
+            {QStringLiteral("surface"), told(shot_.surface)}};
 }
 
 QString ShotRecordModel::tags() const {

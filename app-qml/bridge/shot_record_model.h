@@ -19,10 +19,12 @@ class ShotRecordModel : public QObject {
     QML_ELEMENT
     QML_UNCREATABLE("comes with the swing")
     /// The nine flights in the order of the grid, start line from left to right, curve from left to right
-    /// downwards: [{value, text, glyph, chosen}].
-    Q_PROPERTY(QVariantList flights READ flights NOTIFY changed)
-    /// The other questions: [{field, question, choices: [{value, text}], value}].
-    Q_PROPERTY(QVariantList questions READ questions NOTIFY changed)
+    /// downwards: [{value, text, glyph}].
+    Q_PROPERTY(QVariantList flights READ flights NOTIFY loaded)
+    /// The other questions: [{field, question, choices: [{value, text}]}].
+    Q_PROPERTY(QVariantList questions READ questions CONSTANT)
+    /// The answers that stand: "flight" and the questions' fields to their values.
+    Q_PROPERTY(QVariantMap answers READ answers NOTIFY changed)
     Q_PROPERTY(bool star READ star NOTIFY changed)
     Q_PROPERTY(QString tags READ tags NOTIFY changed)
     /// Everything that is told, in a line; empty: nothing yet.
@@ -36,6 +38,7 @@ class ShotRecordModel : public QObject {
 
     [[nodiscard]] QVariantList flights() const;
     [[nodiscard]] QVariantList questions() const;
+    [[nodiscard]] QVariantMap answers() const;
     [[nodiscard]] bool star() const { return shot_.star; }
     [[nodiscard]] QString tags() const;
     [[nodiscard]] QString summary() const;
@@ -48,6 +51,7 @@ class ShotRecordModel : public QObject {
     Q_INVOKABLE void fileUnder(const QString& tags);
 
   signals:
+    void loaded();
     void changed();
 
   private:

@@ -19,8 +19,8 @@ constexpr int kStillHeight = 220;   ///< px
 } // namespace
 
 SwingModel::SwingModel(store::Library& library, analysis::NetworkBytes network, QObject* parent)
-    : StageSource(parent), shotRecord_(library), library_(&library), adviser_(std::make_unique<AdviceWorker>()),
-      film_(std::make_unique<FilmReader>()),
+    : StageSource(parent), shotRecord_(library), library_(&library),
+      adviser_(std::make_unique<AdviceWorker>()), film_(std::make_unique<FilmReader>()),
       desk_(std::make_unique<DeskThread>(library, std::move(network))) {
     connect(desk_.get(), &DeskThread::changed, this, &SwingModel::takeState);
     connect(desk_.get(), &DeskThread::openFailed, this, &SwingModel::setProblem);

@@ -13,6 +13,8 @@ Rectangle {
     // No room for the tabs: only the list that is on show.
     property bool listOnly: false
     property int tab: 0
+    // A tool that is worked by the hand needs more room than a list that is read.
+    readonly property bool busy: tab === 3 && tools.tool === "shot"
     function openTool(name: string): void {
         tab = 3
         tools.open(name)

@@ -9,7 +9,9 @@ T.AbstractButton {
     id: button
     required property string glyph
     required property bool chosen
-    implicitHeight: Math.max(Theme.target * 1.5, Theme.mm(8) + word.implicitHeight + Theme.mm(2))
+    implicitHeight: Math.max(Theme.target, Theme.smallSize * 3)
+    // Start line and bend are what counts: the word stands beside the drawing and may take two lines.
+    readonly property real drawing: Math.min(Theme.target - Theme.mm(2), width * 0.3)
     focusPolicy: Qt.StrongFocus
     Accessible.role: Accessible.RadioButton
     Accessible.name: qsTr("Ball flight: %1").arg(text)
@@ -23,11 +25,11 @@ T.AbstractButton {
     }
     contentItem: Item {
         Glyph {
-            anchors.horizontalCenter: parent.horizontalCenter
-            anchors.top: parent.top
-            anchors.topMargin: Theme.mm(1)
-            anchors.bottom: word.top
-            width: height
+            anchors.left: parent.left
+            anchors.leftMargin: Theme.mm(0.8)
+            anchors.verticalCenter: parent.verticalCenter
+            width: button.drawing
+            height: width
             name: button.glyph
             color: button.chosen ? Theme.accentInk : Theme.ink
             // Left and right are those of the ground, in every language.
@@ -35,15 +37,20 @@ T.AbstractButton {
         }
         Text {
             id: word
+            anchors.left: parent.left
+            anchors.leftMargin: button.drawing + Theme.mm(1.6)
+            anchors.right: parent.right
+            anchors.rightMargin: Theme.mm(0.6)
+            anchors.top: parent.top
             anchors.bottom: parent.bottom
-            anchors.bottomMargin: Theme.mm(0.8)
-            width: parent.width
+            verticalAlignment: Text.AlignVCenter
             text: button.text
             color: button.chosen ? Theme.accentInk : Theme.ink
             font.pixelSize: Theme.smallSize
             font.bold: button.chosen
-            horizontalAlignment: Text.AlignHCenter
-            wrapMode: Text.Wrap
+            wrapMode: Text.WordWrap
+            fontSizeMode: Text.Fit
+            minimumPixelSize: Math.round(Theme.smallSize * 0.7)
             textFormat: Text.PlainText
         }
     }

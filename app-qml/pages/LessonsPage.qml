@@ -10,6 +10,7 @@ FocusScope {
     required property AppModel app
     signal bringIn()
     signal film()
+    signal players()
     signal openSwing(string clip, string title)
     readonly property bool empty: app.lessons.count === 0 && app.lessons.search === ""
 
@@ -96,21 +97,35 @@ FocusScope {
                 position: list.visibleArea.yPosition
             }
         }
-        Item {
+        Rectangle {
             Layout.fillWidth: true
-            visible: !page.empty
-            implicitHeight: bringInButton.implicitHeight + 2 * Theme.pad
-            Rectangle {
-                width: parent.width
-                height: Theme.hair
-                color: Theme.edge
+            implicitHeight: Theme.hair
+            color: Theme.edge
+        }
+        RowLayout {
+            Layout.fillWidth: true
+            Layout.fillHeight: false
+            Layout.margins: Theme.pad
+            spacing: Theme.gap
+            layoutDirection: Theme.leftHanded ? Qt.RightToLeft : Qt.LeftToRight
+            ActionButton {
+                Layout.fillWidth: page.width < Theme.mm(90)
+                Layout.fillHeight: true
+                Layout.preferredWidth: 1
+                Layout.minimumWidth: Theme.mm(30)
+                glyph: "person"
+                text: qsTr("Players")
+                onClicked: page.players()
+            }
+            Item {
+                Layout.fillWidth: true
+                visible: page.width >= Theme.mm(90)
             }
             ActionButton {
-                id: bringInButton
-                anchors.verticalCenter: parent.verticalCenter
-                width: Math.min(parent.width - 2 * Theme.pad, Theme.mm(80))
-                x: parent.width < Theme.mm(90) ? (parent.width - width) / 2
-                                               : Theme.leftHanded ? Theme.pad : parent.width - width - Theme.pad
+                Layout.fillWidth: true
+                Layout.maximumWidth: Theme.mm(80)
+                Layout.preferredWidth: 1.4
+                visible: !page.empty
                 primary: true
                 glyph: "plus"
                 text: qsTr("Bring in a clip")

@@ -11,6 +11,9 @@ Window {
     // Logical pixels per millimetre where the screen does not tell the truth about its size; 0: ask the screen.
     property real pixelsPerMm: 0
     property string page: "lessons"
+    // Where the way back from a swing leads.
+    property string swingFrom: "lessons"
+    property int playerTab: 0
 
     width: 1280
     height: 800
@@ -45,6 +48,7 @@ Window {
         app: root.app
         onBringIn: root.page = "bringIn"
         onFilm: root.page = "film"
+        onPlayers: root.page = "players"
         onOpenSwing: (clip, title) => root.app.openSwing(clip, title)
     }
     Loader {
@@ -80,7 +84,8 @@ Window {
             swing: root.app.swing
             focus: true
             onBack: {
-                root.page = "lessons"
+                root.page = root.swingFrom
+                root.swingFrom = "lessons"
                 root.app.closeSwing()
             }
         }
@@ -96,6 +101,37 @@ Window {
                 root.page = "swing"
                 root.app.closeCompare()
             }
+        }
+    }
+    Loader {
+        anchors.fill: parent
+        active: root.page === "players"
+        focus: active
+        sourceComponent: PlayersPage {
+            players: root.app.players
+            focus: true
+            onBack: root.page = "lessons"
+            onOpenPlayer: (player) => {
+                root.app.openPlayer(player)
+                root.playerTab = 0
+                root.page = "player"
+            }
+        }
+    }
+    Loader {
+        anchors.fill: parent
+        active: root.page === "player"
+        focus: active
+        sourceComponent: PlayerPage {
+            player: root.app.player
+            focus: true
+            onBack: root.page = "players"
+            onOpenSwing: (clip, title) => {
+                root.swingFrom = "player"
+                root.app.openSwing(clip, title)
+            }
+            Component.onCompleted: tab = root.playerTab
+            Component.onDestruction: root.playerTab = tab
         }
     }
     WorkingOverlay {

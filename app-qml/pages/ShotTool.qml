@@ -40,7 +40,7 @@ Flickable {
                     Layout.preferredWidth: 1
                     glyph: modelData.glyph
                     text: modelData.text
-                    chosen: modelData.chosen
+                    chosen: flick.shot.answers.flight === modelData.value
                     onClicked: flick.shot.chooseFlight(modelData.value)
                 }
             }
@@ -57,7 +57,7 @@ Flickable {
                 Layout.fillWidth: true
                 question: modelData.question
                 choices: modelData.choices
-                value: modelData.value
+                value: flick.shot.answers[modelData.field]
                 onChosen: (value) => flick.shot.choose(modelData.field, value)
             }
         }

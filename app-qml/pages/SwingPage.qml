@@ -109,7 +109,7 @@ FocusScope {
             ColumnLayout {
                 Layout.fillWidth: true
                 Layout.fillHeight: true
-                Layout.preferredHeight: page.wide ? -1 : page.height * (page.marking ? 0.7 : 0.62)
+                Layout.preferredHeight: page.wide ? -1 : page.height * (page.marking ? 0.7 : findings.busy ? 0.38 : 0.62)
                 spacing: 0
                 StagePanel {
                     id: stagePanel
@@ -117,7 +117,7 @@ FocusScope {
                     Layout.fillHeight: true
                     swing: page.swing
                     showPlay: !page.wide
-                    roomy: page.wide || !page.marking
+                    roomy: page.wide || !(page.marking || findings.busy)
                 }
                 MarkBar {
                     Layout.fillWidth: true
@@ -128,7 +128,7 @@ FocusScope {
                 MomentStrip {
                     Layout.fillWidth: true
                     Layout.topMargin: Theme.gap
-                    visible: page.wide || !page.marking
+                    visible: page.wide || !(page.marking || findings.busy)
                     swing: page.swing
                     withStills: page.wide && page.height >= Theme.mm(page.marking ? 200 : 135)
                 }
@@ -144,7 +144,7 @@ FocusScope {
                 id: findings
                 Layout.fillHeight: true
                 Layout.fillWidth: !page.wide
-                Layout.preferredHeight: page.wide ? -1 : page.height * (page.marking ? 0.22 : 0.38)
+                Layout.preferredHeight: page.wide ? -1 : page.height * (page.marking ? 0.22 : findings.busy ? 0.52 : 0.38)
                 Layout.preferredWidth: page.wide ? Math.min(Theme.mm(115), Math.max(Theme.mm(70), page.width * 0.36)) : -1
                 swing: page.swing
                 edgeOnTop: !page.wide

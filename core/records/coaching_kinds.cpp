@@ -64,6 +64,7 @@ Object bodyOf(const BodyCard& v) {
     put(body, "most_balls", v.mostBalls);
     put(body, "guardian_consent", v.guardianConsent);
     putText(body, "note", v.note);
+    putText(body, "warm_up_day", v.warmUpDay);
     return body;
 }
 
@@ -82,6 +83,7 @@ BodyCard bodyCardOf(const Object& b) {
     v.mostBalls = whole(b, "most_balls", 0, 10000);
     v.guardianConsent = booleanMember(b, "guardian_consent");
     v.note = getText(b, "note");
+    v.warmUpDay = getText(b, "warm_up_day");
     return v;
 }
 

@@ -23,6 +23,7 @@ struct BodyCard {
     std::optional<int> mostBalls; ///< a day
     std::optional<bool> guardianConsent;
     std::string note;
+    std::string warmUpDay = {}; ///< ISO 8601, the last day a warm-up of ten minutes was done
 };
 
 struct ExplanationFact {

@@ -58,7 +58,7 @@ base::Result<void> BodyBook::keep(const base::Id& player, const records::BodyCar
             }
         }
     }
-    for (const auto* day : {&card.day, &card.clearedDay}) {
+    for (const auto* day : {&card.day, &card.clearedDay, &card.warmUpDay}) {
         if (!day->empty() && !isDay(*day)) {
             return badValue("Days must look like 2026-11-25; check them.");
         }

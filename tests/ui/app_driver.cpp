@@ -6,6 +6,7 @@
 #include <QQuickItem>
 #include <QQuickWindow>
 #include <QTest>
+#include <algorithm>
 
 #include "session/clip_intake.h"
 #include "store/library.h"
@@ -146,6 +147,13 @@ bool AppDriver::openSwing() {
 }
 
 bool AppDriver::type(const QString& field, const QString& text) {
+    const auto there = [&] { // a page that has just come lays itself out first
+        const auto all = everything();
+        return std::any_of(all.begin(), all.end(), [&](QAccessibleInterface* thing) {
+            return thing->role() == QAccessible::EditableText && thing->text(QAccessible::Name) == field;
+        });
+    };
+    (void)QTest::qWaitFor(there, 5000);
     for (QAccessibleInterface* thing : everything()) {
         if (thing->role() == QAccessible::EditableText && thing->text(QAccessible::Name) == field) {
             tapAt(rectOf(thing).center());

@@ -371,6 +371,18 @@ class AppTest : public QObject {
         QVERIFY(app.tap("Done with this mark"));
         QVERIFY(app.tap("Back"));
         QVERIFY(app.waitFor("Lessons"));
+        QVERIFY(app.tap("Players"));
+        QVERIFY(app.waitFor("Player Marked player"));
+        look("players");
+        QVERIFY(app.tap("Player Marked player"));
+        QVERIFY(app.waitFor("Start today's lesson"));
+        look("player, today");
+        for (const char* tab : {"Lessons", "Swings", "Trend"}) {
+            QVERIFY(app.tap(tab));
+            look(tab);
+        }
+        QVERIFY(app.tap("Change the player's details"));
+        look("player, details");
     }
 };
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 //
 // What is kept about people: the shot as the coach saw it, players, body card, groups.
+#include <QFile>
 #include <QGuiApplication>
 #include <QQuickWindow>
 #include <QTest>
@@ -14,6 +15,60 @@ using uitest::AppDriver;
 using uitest::g_warnings;
 using uitest::keepWarnings;
 using uitest::Shelf;
+
+namespace {
+
+/// One player with two lessons: three swings with a 7-iron each, stance widths 0.80 .. 0.82 and 1.19 .. 1.21,
+/// the first of the newer lesson with a star; and one swing with a driver.
+void makeTwoLessons(const QString& home) {
+    Shelf shelf(home);
+    const auto player = *shelf.book().addPlayer({"Kim", marks::Hand::right, std::nullopt, ""});
+    int films = 0;
+    const auto swing = [&](const base::Id& lesson, const marks::Club& club, double stance, bool star) {
+        records::Shot shot;
+        shot.club = club;
+        shot.star = star;
+        const auto made = *shelf.book().addShot(lesson, shot);
+        const QString film = home + QStringLiteral("/film%1").arg(films++);
+        QFile file(film);
+        QVERIFY(file.open(QIODevice::WriteOnly));
+        file.write(film.toUtf8());
+        file.close();
+        const auto kept = *shelf.library().addFilm(film.toStdString());
+        records::Clip clip;
+        clip.sha256 = kept.sha256;
+        clip.bytes = kept.bytes;
+        clip.width = 640, clip.height = 360, clip.frames = 10;
+        const std::vector<base::Id> path{player, lesson, made};
+        const auto fact = shelf.library().make(records::kind::clip, path, bodyOf(clip));
+        records::Findings findings;
+        findings.measurements.push_back({"stance_width_ratio", marks::MomentId::address,
+                                         base::Measured{stance, 0.02, base::Unit::ratio, base::Origin::hand},
+                                         "", 1});
+        auto below = path;
+        below.push_back(fact.id);
+        QVERIFY(shelf.library()
+                    .add({fact, shelf.library().make(records::kind::findings, below, bodyOf(findings))})
+                    .ok());
+    };
+    const marks::Club iron{marks::ClubKind::iron, 7}, driver{marks::ClubKind::driver, std::nullopt};
+    records::Lesson lesson;
+    lesson.title = "Lesson";
+    lesson.day = "2026-11-03";
+    const auto first = *shelf.book().addLesson(player, lesson);
+    lesson.day = "2026-11-24";
+    const auto second = *shelf.book().addLesson(player, lesson);
+    for (int i = 0; i < 3; ++i) {
+        swing(first, iron, 0.80 + 0.01 * i, false);
+    }
+    for (int i = 0; i < 3; ++i) {
+        swing(second, iron, 1.19 + 0.01 * i, i == 0);
+    }
+    const auto third = *shelf.book().addLesson(player, lesson);
+    swing(third, driver, 1.4, false);
+}
+
+} // namespace
 
 class PeopleTest : public QObject {
     Q_OBJECT
@@ -41,6 +96,7 @@ class PeopleTest : public QObject {
             QVERIFY(app.openSwing());
             QVERIFY(app.tap("Record the ball"));
             QVERIFY(app.waitFor("Ball flight: Pull slice"));
+            QTest::qWait(200); // the tool has taken room
             // A right-hander pulls to the left and slices to the right.
             const QRect pull = app.rectOf(app.find("Ball flight: Pull slice"));
             const QRect push = app.rectOf(app.find("Ball flight: Push slice"));
@@ -93,6 +149,93 @@ class PeopleTest : public QObject {
         const auto shot = *Shelf(leftHome_.path()).book().shot(Shelf(leftHome_.path()).shot());
         QCOMPARE(shot.start, std::optional(records::BallStart::lead));
         QCOMPARE(shot.curve, std::optional(records::BallCurve::trail));
+    }
+
+    // A new player is added by touch, found by group, changed, and asked what the lesson is for.
+    void aPlayerIsAddedFoundAndChanged() {
+        QTemporaryDir home;
+        {
+            AppDriver app(home.path(), AppDriver::screens()[0]);
+            QVERIFY(app.tap("Players"));
+            QVERIFY(app.waitFor("No players yet"));
+            QVERIFY(app.tap("Add a player"));
+            QVERIFY(app.waitFor("New player"));
+            QVERIFY(app.tap("Add this player"));
+            QVERIFY(app.waitFor("The player has no name"));
+            QVERIFY(app.type("Name", "Ilse Marrok"));
+            QVERIFY(app.tap("Player's hand: Left"));
+            QVERIFY(app.type("Height in cm, if known", "900"));
+            QVERIFY(app.tap("Add this player"));
+            QVERIFY(app.waitFor("The height must be a number of centimetres"));
+            QVERIFY(app.type("Height in cm, if known", "168"));
+            QVERIFY(app.type("Group", "juniors"));
+            QVERIFY(app.tap("Add this player"));
+            QVERIFY(app.waitFor("Ilse Marrok"));
+            QVERIFY(app.type("What does the student want?", "higher ball"));
+            QTest::keyClick(app.window(), Qt::Key_Return);
+            QVERIFY(app.waitFor("Kept in today's lesson."));
+        }
+        {
+            Shelf shelf(home.path());
+            const auto players = *shelf.book().players("JUNIORS"); // a group is found in any case
+            QCOMPARE(players.size(), std::size_t(1));
+            const auto player = *shelf.book().player(players[0].id);
+            QCOMPARE(player.name, std::string("Ilse Marrok"));
+            QCOMPARE(player.hand, std::optional(marks::Hand::left));
+            QCOMPARE(player.statureMetres, std::optional(1.68));
+            const auto lessons = *shelf.book().lessons({}, players[0].id);
+            QCOMPARE(lessons.size(), std::size_t(1));
+            QCOMPARE(shelf.book().lesson(lessons[0].id)->wish, std::string("higher ball"));
+        }
+        AppDriver app(home.path(), AppDriver::screens()[2]);
+        QVERIFY(app.tap("Players"));
+        QVERIFY(app.waitFor("Player Ilse Marrok, lessons: 1"));
+        QVERIFY(app.type("Find a player", "nobody"));
+        QVERIFY(app.waitFor("Nobody of that name or group."));
+        QVERIFY(app.type("Find a player", "juni"));
+        QVERIFY(app.waitFor("Player Ilse Marrok"));
+        QVERIFY(app.tap("Player Ilse Marrok"));
+        QVERIFY(app.tap("Change the player's details"));
+        QVERIFY(app.type("Name", "Ilse M"));
+        QVERIFY(app.tap("Keep the changes"));
+        QVERIFY(app.waitFor("Ilse M"));
+        QCOMPARE(Shelf(home.path()).book().players()->front().name, std::string("Ilse M"));
+    }
+
+    // Swings are filed and a number is followed over the lessons, with its band.
+    void swingsAreFiledAndANumberIsFollowed() {
+        QTemporaryDir home;
+        makeTwoLessons(home.path());
+        AppDriver app(home.path(), AppDriver::screens()[1]);
+        QVERIFY(app.tap("Players"));
+        QVERIFY(app.tap("Player Kim"));
+        QVERIFY(app.tap("Swings"));
+        QVERIFY(app.waitFor("Swing 3. 7-iron"));
+        QVERIFY(app.find("Swing 1. driver") != nullptr || app.find("Swing 1. Driver") != nullptr);
+        QVERIFY(app.tap("Find by club"));
+        QVERIFY(app.tap("Star: with a star"));
+        QVERIFY(app.tap("Show the swings"));
+        QVERIFY(app.waitFor("Answers that the swings below fit: 1"));
+        QVERIFY(app.find("Swing 1. 7-iron") != nullptr);
+        QVERIFY(app.nameOf("Swing 1. 7-iron").endsWith("with a star"));
+        QVERIFY(app.find("Swing 3. 7-iron") == nullptr);
+
+        QVERIFY(app.tap("Trend"));
+        QVERIFY(app.waitFor("Stance width, address"));
+        QVERIFY(app.find("Band: good, 1 to 1.3") != nullptr);
+        QVERIFY(app.find("From the first lesson to the newest: 0.39") != nullptr);
+        QVERIFY(app.nameOf("From the first lesson to the newest").endsWith("beyond doubt."));
+        // The dots stand where the numbers say: the newer lesson's swings are inside the band, to the right
+        // of and above the older one's.
+        std::vector<QRect> bars;
+        for (QAccessibleInterface* thing : app.everything()) {
+            if (thing->text(QAccessible::Name).contains("swings: 3")) {
+                bars.push_back(app.rectOf(thing));
+            }
+        }
+        QCOMPARE(bars.size(), std::size_t(2));
+        QVERIFY(bars[0].x() < bars[1].x());
+        QVERIFY(bars[0].center().y() > bars[1].center().y());
     }
 };
 

@@ -139,6 +139,10 @@ int main(int argc, char** argv) {
                 must(save(app, name("notes")), "notes");
             }
             app.tap("Checks");
+            if (app.tap("Record the ball")) {
+                must(save(app, name("ball")), "ball");
+            }
+            app.tap("Checks");
             // A mark in hand: the knees stand free of everything else.
             if (app.tap("Address")) {
                 QTest::qWait(400);
@@ -157,6 +161,21 @@ int main(int argc, char** argv) {
             }
             QTest::keyClick(app.window(), Qt::Key_Escape);
             teach(app, name, must);
+            for (int i = 0; i < 4 && !app.isEnabled("Players"); ++i) {
+                QTest::keyClick(app.window(), Qt::Key_Escape);
+                QTest::qWait(200);
+            }
+            must(app.tap("Players"), "players");
+            must(app.waitFor("Player "), "a player");
+            must(save(app, name("players")), "players");
+            must(app.tap("Player "), "a player");
+            must(app.waitFor("Start today's lesson") || app.waitFor("Kept in"), "the player's page");
+            must(save(app, name("player")), "player");
+            for (const char* tab : {"Swings", "Trend"}) {
+                must(app.tap(tab), tab);
+                QTest::qWait(600); // swings are read
+                must(save(app, name(QString(tab).toLower().toUtf8())), tab);
+            }
         }
     }
     return 0;

@@ -7,6 +7,8 @@
 #include <cmath>
 #include <tuple>
 
+#include "body/detail/carry.h"
+#include "body/detail/known.h"
 #include "body/detail/pelvis.h"
 #include "body/detail/shape.h"
 #include "body/detail/smooth.h"
@@ -112,6 +114,13 @@ std::vector<bool> swaps(std::span<const Observation> seen, std::span<const int> 
         s = from[i][static_cast<std::size_t>(s)];
     }
     return swapped;
+}
+
+/// The hand beyond the wrist, along the forearm: 0.108 of stature against the forearm's 0.146 (Drillis and
+/// Contini 1966), and closed about a grip some two thirds of that.
+detail::Limb handOf(const Pose& p, Landmark elbow, Landmark wrist, double thick) {
+    const Vec2 at = p[wrist]->at;
+    return {at, at + (at - p[elbow]->at) * 0.45, thick};
 }
 
 // ---- one observation to one pose -------------------------------------------------------------------------
@@ -375,8 +384,125 @@ Course courseOf(const std::vector<Pose>& poses, const std::vector<double>& time,
     return course;
 }
 
+/// Seen from the front the hands of every full swing pass the trail side on their way up and down. True where
+/// they pass the other one: the clip is a mirror image, or the player swings from the other side.
+bool swingsTheOtherWay(const std::vector<Pose>& poses, const std::vector<double>& time, const Course& course,
+                       int side, double stature) {
+    if (!course.still || !course.fast) {
+        return false;
+    }
+    int up = 0, wrong = 0;
+    for (std::size_t i = 0; i < poses.size(); ++i) {
+        if (time[i] < *course.still || time[i] > *course.fast) {
+            continue;
+        }
+        const Vec2 offset = poses[i].hands() - poses[i].midHip();
+        if (offset.y < -0.1 * stature) {
+            ++up;
+            wrong += side * offset.x > 0.1 * stature ? 1 : 0;
+        }
+    }
+    return up >= 5 && 2 * wrong > up;
+}
+
 /// Down-the-line at rest: how much the back's direction counts against the network's.
 constexpr double kBackShare = 0.6;
+
+/// Face-on the network's mid-shoulder, statures: scatter from look to look; its bias with the shoulders open
+/// and what comes on top with them turned away, where one hides the other; how long that lasts, seconds; and
+/// the shoulders' sideways acceleration (statures^2 / s^3: some 6 statures / s^2 for a twentieth of a
+/// second).
+constexpr double kShouldersGrain = 0.004, kOpenBias = 0.005, kTurnedBias = 0.016, kBiasLasts = 0.1,
+                 kShouldersJerk = 2.0;
+
+/// The middle of the network's ears, statures: scatter, bias as the face turns away; and the head's sideways
+/// acceleration (it is the quietest part of the swing).
+constexpr double kEarsGrain = 0.004, kEarsBias = 0.015, kHeadJerk = 0.5;
+
+/// Face-on, where the middle of the head stands across the picture in every look, px: the ears', whose bias
+/// grows as the face turns away, and the outline's middle. Whichever way a round head turns, its outline
+/// stays over its axis; where arms lie at one edge (the trail side at the top) the other edge and the width
+/// of clean looks tell it.
+std::vector<double> headMiddles(std::span<const Observation> seen, const std::vector<Pose>& poses,
+                                const std::vector<double>& time, double stature) {
+    const std::size_t n = poses.size();
+    struct Sides {
+        std::optional<double> left, right; // px across the picture
+    };
+    std::vector<Sides> sides(n);
+    std::vector<detail::TwoTold> looks(n);
+    std::vector<double> widths;
+    detail::Known width; // of the outline: longer from the side than from the front, and hats more so
+    for (std::size_t i = 0; i < n; ++i) {
+        const Pose& p = poses[i];
+        const Vec2 ears = p.middle(Landmark::lead_ear, Landmark::trail_ear);
+        const Vec2 neck = p.midShoulder();
+        looks[i] = {time[i], ears.x, kEarsBias * stature, std::nullopt};
+        const double reach = base::length(ears - neck);
+        if (reach < 0.03 * stature) {
+            continue;
+        }
+        const auto seenSides = detail::headSides(seen[i], ears, (ears - neck) / reach, stature);
+        const auto clear = [&](const std::optional<Vec2>& edge) {
+            return edge && std::none_of(kArms.begin(), kArms.end(), [&](Landmark l) {
+                       return base::length(p[l]->at - *edge) < 0.075 * stature;
+                   });
+        };
+        if (clear(seenSides.left)) {
+            sides[i].left = seenSides.left->x;
+        }
+        if (clear(seenSides.right)) {
+            sides[i].right = seenSides.right->x;
+        }
+        if (sides[i].left && sides[i].right) {
+            widths.push_back(*sides[i].right - *sides[i].left);
+        }
+    }
+    // From the side a head looks a quarter wider than from the front (from memory of body surveys); what is
+    // wider still has something behind it.
+    const double usual = widths.size() >= 3 ? median(widths) : 0.0;
+    for (std::size_t i = 0; i < n; ++i) {
+        const auto& [left, right] = sides[i];
+        if (left && right && *right - *left > 0.8 * usual && *right - *left < 1.35 * usual) {
+            width.time.push_back(time[i]);
+            width.value.push_back(*right - *left);
+            looks[i].outline = detail::TwoTold::Outline{(*left + *right) / 2, 0.008 * stature};
+        }
+    }
+    for (std::size_t i = 0; i < n; ++i) {
+        const auto& [left, right] = sides[i];
+        const auto now = width.at(time[i]);
+        if (now && left.has_value() != right.has_value()) {
+            // The face may have turned since the width was seen.
+            looks[i].outline =
+                detail::TwoTold::Outline{left ? *left + now->value / 2 : *right - now->value / 2,
+                                         std::hypot(0.012, std::min(0.03, 0.06 * now->gap)) * stature};
+        }
+    }
+    return detail::carryMiddle(looks, {kEarsGrain * stature, kBiasLasts, kHeadJerk * stature * stature});
+}
+
+/// Where the hips stand between ankles and shoulders, in height, of somebody bent over a ball: segment
+/// lengths of Drillis and Contini 1966 (shank and thigh 0.491, trunk 0.288) at 15 degrees of shank and thigh
+/// and 33 of trunk. 6 degrees of trunk and 3 % of each segment between players leave 0.013 statures open; the
+/// network's own mid-hip is off in height by 0.019 (errorOf, nearly the same for both hips), so the ratio
+/// counts by kBuildShare.
+constexpr double kHipShare = 0.474 / (0.474 + 0.242);
+constexpr double kBuildShare = 0.019 * 0.019 / (0.019 * 0.019 + 0.013 * 0.013);
+
+/// px by which the network's hips lie too low at address, against the build of people. It is a bias that
+/// lasts.
+template <class AtRest> double hipsTooLow(const std::vector<Pose>& poses, const AtRest& atRest) {
+    std::vector<double> low;
+    for (std::size_t i = 0; i < poses.size(); ++i) {
+        const double ankles = poses[i].middle(Landmark::lead_ankle, Landmark::trail_ankle).y;
+        const double shoulders = poses[i].midShoulder().y;
+        if (atRest(i) && ankles > shoulders) {
+            low.push_back(poses[i].midHip().y - (ankles - kHipShare * (ankles - shoulders)));
+        }
+    }
+    return low.empty() ? 0.0 : kBuildShare * median(low);
+}
 
 /// Crown to sole of somebody bent over a ball, as a share of stature: segment lengths of Drillis and Contini
 /// 1966 (shank 0.246, thigh 0.245, trunk 0.288, neck and head 0.182, ankle height 0.039) at 15 degrees of
@@ -457,6 +583,8 @@ AutoTrack autoTrack(std::span<const Observation> seen, std::span<const base::Sec
     };
 
     // -- head: ears, outline
+    const std::vector<double> headsX =
+        faceOn ? headMiddles(seen, poses, time, stature) : std::vector<double>{};
     for (std::size_t i = 0; i < n; ++i) {
         Pose& p = poses[i];
         const Vec2 ears = p.middle(Landmark::lead_ear, Landmark::trail_ear);
@@ -479,11 +607,16 @@ AutoTrack autoTrack(std::span<const Observation> seen, std::span<const base::Sec
                 return std::min(base::length(p[l]->at - head->left), base::length(p[l]->at - head->right)) <
                        clear;
             });
-            centre = ears + across * ((arms ? 0.25 : 0.65) * base::dot(middle - ears, across));
+            if (!faceOn) {
+                centre = ears + across * ((arms ? 0.25 : 0.65) * base::dot(middle - ears, across));
+            }
             p[Landmark::head_crown] = detail::Sample{time[i], head->crown, sigma};
             // Face-on: front = toward the target; down-the-line: front = toward the ball.
             p[Landmark::head_front] = detail::Sample{time[i], side > 0 ? head->right : head->left, sigma};
             p[Landmark::head_back] = detail::Sample{time[i], side > 0 ? head->left : head->right, sigma};
+        }
+        if (faceOn) {
+            centre.x = headsX[i];
         }
         p[Landmark::head_centre] = detail::Sample{time[i], centre, sigma};
     }
@@ -517,7 +650,9 @@ AutoTrack autoTrack(std::span<const Observation> seen, std::span<const base::Sec
         std::vector<detail::PelvisLook> looks(n);
         for (std::size_t i = 0; i < n; ++i) {
             const Pose& p = poses[i];
-            looks[i] = {time[i], &seen[i], p.midHip(), p.hands(), {}};
+            looks[i] = {time[i],   &seen[i],        p.midHip(),
+                        p.hands(), p.midShoulder(), p.middle(Landmark::lead_knee, Landmark::trail_knee),
+                        {}};
             for (const auto& [shoulder, elbow, wrist] :
                  {std::tuple{Landmark::lead_shoulder, Landmark::lead_elbow, Landmark::lead_wrist},
                   std::tuple{Landmark::trail_shoulder, Landmark::trail_elbow, Landmark::trail_wrist}}) {
@@ -525,6 +660,7 @@ AutoTrack autoTrack(std::span<const Observation> seen, std::span<const base::Sec
                                            std::pair{wrist, Landmark::grip}}) {
                     looks[i].arms.push_back({p[a]->at, p[b]->at, 0.0});
                 }
+                looks[i].arms.push_back(handOf(p, elbow, wrist, 0.0));
             }
         }
         pelvis = detail::pelvisMiddles(looks, stature);
@@ -592,40 +728,57 @@ AutoTrack autoTrack(std::span<const Observation> seen, std::span<const base::Sec
     };
     std::vector<double> highAtRest;
     std::vector<double> lowAtRest;
-    std::vector<double> shouldersAtRest; // px across the picture, the outline's middle off the network's
     for (std::size_t i = 0; i < n; ++i) {
-        if (faceOn && atRest(i)) {
-            const Vec2 middle = poses[i].midShoulder();
-            if (const auto x = detail::shoulderMiddle(seen[i], middle, stature)) {
-                shouldersAtRest.push_back(*x - middle.x);
-            }
-        }
         if (atRest(i) && line(i)) {
             highAtRest.push_back(line(i)->high);
             lowAtRest.push_back(line(i)->low);
         }
     }
-    for (std::size_t i = 0; i < n && !highAtRest.empty(); ++i) {
+    // Face-on the middle of the shoulders: the network's, whose bias grows as the shoulders turn away, and
+    // the trunk's middle line where the arms leave it free.
+    std::vector<double> shouldersX;
+    if (faceOn) {
+        std::vector<detail::TwoTold> looks(n);
+        for (std::size_t i = 0; i < n; ++i) {
+            const Pose& p = poses[i];
+            const Vec2 shoulders = p.midShoulder();
+            std::vector<double> around; // the network's spans jump from look to look
+            for (std::size_t k = i < 2 ? 0 : i - 2; k < std::min(n, i + 3); ++k) {
+                around.push_back(turned[k]);
+            }
+            looks[i] = {time[i], shoulders.x, (kOpenBias + kTurnedBias * median(around)) * stature,
+                        std::nullopt};
+            std::vector<detail::Limb> limbs;
+            for (const auto& [shoulder, elbow, wrist] :
+                 {std::tuple{Landmark::lead_shoulder, Landmark::lead_elbow, Landmark::lead_wrist},
+                  std::tuple{Landmark::trail_shoulder, Landmark::trail_elbow, Landmark::trail_wrist}}) {
+                const Vec2 start = p[shoulder]->at + (p[elbow]->at - p[shoulder]->at) * 0.35;
+                limbs.push_back({start, p[elbow]->at, 0.05 * stature});
+                limbs.push_back({p[elbow]->at, p[wrist]->at, 0.05 * stature});
+                limbs.push_back(handOf(p, elbow, wrist, 0.05 * stature));
+            }
+            if (const auto top = detail::trunkTop(seen[i], p.midHip(), shoulders, limbs, stature)) {
+                looks[i].outline = detail::TwoTold::Outline{top->x, top->sigma};
+            }
+        }
+        shouldersX = detail::carryMiddle(
+            looks, {kShouldersGrain * stature, kBiasLasts, kShouldersJerk * stature * stature});
+    }
+    const double hipsUp = faceOn ? hipsTooLow(poses, atRest) : 0.0;
+    for (std::size_t i = 0; i < n && (faceOn || !highAtRest.empty()); ++i) {
         Pose& p = poses[i];
         const Vec2 hips = p.midHip();
-        const double length = base::length(p.midShoulder() - hips);
+        const Vec2 shoulders = p.midShoulder();
+        const double length = base::length(shoulders - hips);
         if (length < 0.1 * stature) {
             continue;
         }
-        const Vec2 axis = (p.midShoulder() - hips) / length;
+        const Vec2 axis = (shoulders - hips) / length;
         const Vec2 across{-axis.y, axis.x};
-        double high = 0.0;
-        double low = 0.0;
+        Vec2 high, low;
         if (faceOn) {
-            // At rest the joints are set onto the middle line; that correction is carried, and the more the
-            // shoulders turn away, the more the line itself is followed.
-            high = shouldersAtRest.size() >= 3 ? median(shouldersAtRest) : median(highAtRest);
-            low = median(lowAtRest);
-            if (line(i)) {
-                const double share = 0.2 + 0.8 * turned[i];
-                high += share * (line(i)->high - high);
-                low += share * (line(i)->low - low);
-            }
+            high = {shouldersX[i] - shoulders.x, 0.0};
+            low = {pelvis[i] ? pelvis[i]->x - hips.x : 0.0, -hipsUp};
         } else if (line(i)) {
             // The trunk's direction is the back's; how far the joints lie before the back is kept from the
             // hips. With the hands high the turned chest and the folded trail arm spoil the back's edge, but
@@ -636,10 +789,10 @@ AutoTrack autoTrack(std::span<const Observation> seen, std::span<const base::Sec
                 direction += handsUp * (m->high - m->low - direction);
             }
             const double atRestDirection = median(highAtRest) - median(lowAtRest);
-            high = kBackShare * direction + (1 - kBackShare) * (direction - atRestDirection);
+            high = across * (kBackShare * direction + (1 - kBackShare) * (direction - atRestDirection));
         }
         for (const Landmark l : {Landmark::lead_shoulder, Landmark::trail_shoulder}) {
-            p[l]->at = p[l]->at + across * high;
+            p[l]->at = p[l]->at + high;
         }
         for (const Landmark l : {Landmark::lead_hip, Landmark::trail_hip}) {
             if (pelvis[i]) {
@@ -648,7 +801,7 @@ AutoTrack autoTrack(std::span<const Observation> seen, std::span<const base::Sec
                     std::max(0.0, pelvis[i]->sigma * pelvis[i]->sigma - 25e-6 * stature * stature);
                 p.doubt[index(l)] = std::hypot(p.doubt[index(l)], std::sqrt(more) / 0.25 / kDoubtShare);
             }
-            p[l]->at = p[l]->at + (pelvis[i] ? Vec2{pelvis[i]->x - hips.x, 0.0} : across * low);
+            p[l]->at = p[l]->at + low;
         }
     }
 
@@ -739,6 +892,12 @@ AutoTrack autoTrack(std::span<const Observation> seen, std::span<const base::Sec
                 marks::Mark{smoothed[i]->at, std::max(0.5, sigma),
                             looked[i] ? base::Origin::network : base::Origin::interpolated};
         }
+    }
+    if (faceOn && swingsTheOtherWay(poses, time, course, side, stature)) {
+        out.warnings.emplace_back(
+            "The hands go back on the target side: this clip is a mirror image, or the player swings from "
+            "the "
+            "other side. Tell which, and measure again; until then the numbers are not to be trusted.");
     }
     if (n < 3) {
         out.warnings.emplace_back("The player was seen in very few frames; place the marks by hand.");

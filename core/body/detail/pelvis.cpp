@@ -5,13 +5,23 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <iterator>
+
+#include "body/detail/carry.h"
+#include "body/detail/known.h"
 
 namespace plumbmark::body::detail {
 namespace {
 
-/// Rows about the network's hip height, hundredths of a stature, + down: from the hips' widest place to where
-/// the hands hang; lower down the legs part.
-constexpr int kFirst = -3, kLast = 9, kRows = kLast - kFirst + 1;
+/// Rows about the network's hip height, hundredths of a stature, + down: from below the waist to just under
+/// the hip joints. Lower down the outline is the thighs', which follow the knees.
+constexpr int kFirst = -7, kLast = 5, kRows = kLast - kFirst + 1;
+/// The network's mid-hip, statures: scatter from look to look, and its bias while hands and arms pass before
+/// it.
+constexpr double kNetworkGrain = 0.004, kNetworkBias = 0.020;
+/// Seconds that the bias lasts, and the pelvis' sideways acceleration (statures^2 / s^3: some 4 statures /
+/// s^2 for a twentieth of a second at a time).
+constexpr double kLasting = 0.15, kJerk = 0.7;
 /// Edge to the axis of an arm, statures: nearer, the edge may be the sleeve's.
 constexpr double kArm = 0.05;
 constexpr double kReach = 0.30;
@@ -48,8 +58,15 @@ bool clear(base::Vec2 edge, const std::vector<Limb>& arms, double distance) {
 
 Rows rowsOf(const PelvisLook& look, double stature) {
     Rows rows;
+    const auto slope = [&](base::Vec2 to) { // px across per px down
+        const double down = to.y - look.hips.y;
+        return std::abs(down) > 0.08 * stature ? std::clamp((to.x - look.hips.x) / down, -0.7, 0.7) : 0.0;
+    };
+    const double trunk = slope(look.shoulders), thighs = slope(look.knees);
     for (int i = 0; i < kRows; ++i) {
-        const base::Vec2 at{look.hips.x, look.hips.y + 0.01 * (kFirst + i) * stature};
+        const double down = 0.01 * (kFirst + i) * stature;
+        const double lean = down * (down < 0 ? trunk : thighs);
+        const base::Vec2 at{look.hips.x + lean, look.hips.y + down};
         const auto s = stretchAt(*look.seen, at, {1.0, 0.0}, kReach * stature);
         if (!s) {
             continue;
@@ -58,7 +75,7 @@ Rows rowsOf(const PelvisLook& look, double stature) {
         const auto keep = [&](double offset, std::optional<double>& edge) {
             if (std::abs(offset) < 0.97 * kReach * stature &&
                 clear({at.x + offset, at.y}, look.arms, kArm * stature)) {
-                edge = at.x + offset;
+                edge = look.hips.x + offset; // as if it stood at hip height
             }
         };
         keep(s->from, row.left);
@@ -66,29 +83,6 @@ Rows rowsOf(const PelvisLook& look, double stature) {
     }
     return rows;
 }
-
-/// A quantity known in some looks, told in all: straight between the nearest looks that know it.
-struct Known {
-    std::vector<double> time, value;
-    struct At {
-        double value = 0.0;
-        double gap = 0.0; ///< seconds to the nearest look that knows it
-    };
-    [[nodiscard]] std::optional<At> at(double t) const {
-        if (time.empty()) {
-            return std::nullopt;
-        }
-        const auto next = std::lower_bound(time.begin(), time.end(), t) - time.begin();
-        const auto n = static_cast<std::ptrdiff_t>(time.size());
-        if (next == 0 || next == n) {
-            const auto only = static_cast<std::size_t>(next == 0 ? 0 : n - 1);
-            return At{value[only], std::abs(time[only] - t)};
-        }
-        const auto b = static_cast<std::size_t>(next), a = b - 1;
-        const double k = (t - time[a]) / std::max(1e-9, time[b] - time[a]);
-        return At{value[a] + (value[b] - value[a]) * k, std::min(t - time[a], time[b] - t)};
-    }
-};
 
 } // namespace
 
@@ -144,13 +138,13 @@ std::vector<std::optional<PelvisMiddle>> pelvisMiddles(const std::vector<PelvisL
                 shares.push_back(*w);
             }
         }
-        if (middle.size() >= 2) {
+        if (middle.size() >= 3) {
             out[i] = PelvisMiddle{median(middle), 0.005 * stature, median(shares)};
             clean.time.push_back(looks[i].time);
             clean.value.push_back(out[i]->x);
         }
     }
-    Known network; // how far off the network's mid-hip it was, in all looks with an outline
+    std::vector<double> outlineTime;
     for (std::size_t i = 0; i < n; ++i) {
         if (!out[i]) {
             std::vector<double> one, gaps;
@@ -181,18 +175,33 @@ std::vector<std::optional<PelvisMiddle>> pelvisMiddles(const std::vector<PelvisL
             }
         }
         if (out[i]) {
-            network.time.push_back(looks[i].time);
-            network.value.push_back(out[i]->x - looks[i].hips.x);
+            outlineTime.push_back(looks[i].time);
         }
     }
+    if (outlineTime.empty()) {
+        return out;
+    }
+    std::vector<TwoTold> told(n);
+    for (std::size_t i = 0; i < n; ++i) {
+        told[i] = {looks[i].time, looks[i].hips.x, kNetworkBias * stature, std::nullopt};
+        if (out[i]) {
+            told[i].outline = TwoTold::Outline{out[i]->x, out[i]->sigma};
+        }
+    }
+    const auto middle = carryMiddle(told, {kNetworkGrain * stature, kLasting, kJerk * stature * stature});
     for (std::size_t i = 0; i < n; ++i) {
         if (!out[i]) {
-            if (const auto off = network.at(looks[i].time)) {
-                out[i] =
-                    PelvisMiddle{looks[i].hips.x + off->value,
-                                 std::hypot(0.009, std::min(0.01, 0.02 * off->gap)) * stature, std::nullopt};
+            const auto next = std::lower_bound(outlineTime.begin(), outlineTime.end(), looks[i].time);
+            double gap = 1e9;
+            if (next != outlineTime.end()) {
+                gap = *next - looks[i].time;
             }
+            if (next != outlineTime.begin()) {
+                gap = std::min(gap, looks[i].time - *std::prev(next));
+            }
+            out[i] = PelvisMiddle{0.0, std::hypot(0.009, std::min(0.01, 0.02 * gap)) * stature, std::nullopt};
         }
+        out[i]->x = middle[i];
     }
     return out;
 }

@@ -10,7 +10,8 @@ namespace plumbmark::body::detail {
 /// result plane comes from one input plane (depthwise), or the only result plane from all of them. OpenCV 4.6
 /// rolls out a matrix for each such plane, which made these few multiplications half of the network's time.
 /// Inputs: values 1 x c x h x w, weights [out, in per group, k, k], bias [out]. Attributes: "steps" [y, x]
-/// (equal, 1 or 2), "border" [top, left, bottom, right], "ceiling" (results clamped to 0..ceiling where given).
+/// (equal, 1 or 2), "border" [top, left, bottom, right], "ceiling" (results clamped to 0..ceiling where
+/// given).
 inline constexpr std::string_view kPlaneLayer = "PlaneConvolution";
 
 /// Whether the operator can do it.

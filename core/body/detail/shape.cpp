@@ -33,6 +33,15 @@ double reachOf(const Observation& o, base::Vec2 at, base::Vec2 along, double lim
     return (good + bad) / 2;
 }
 
+bool nearArm(base::Vec2 edge, const std::vector<Limb>& arms) {
+    return std::any_of(arms.begin(), arms.end(), [edge](const Limb& arm) {
+        const base::Vec2 along = arm.b - arm.a;
+        const double square = base::dot(along, along);
+        const double k = square > 0 ? std::clamp(base::dot(edge - arm.a, along) / square, 0.0, 1.0) : 0.0;
+        return base::length(edge - (arm.a + along * k)) < arm.thick;
+    });
+}
+
 /// Line through (x, y) that most pairs agree on (Theil 1950, Sen 1968): slope = median of the pairs' slopes.
 struct Line {
     double slope = 0.0, start = 0.0;
@@ -78,14 +87,7 @@ TrunkShape trunkShape(const Observation& o, base::Vec2 low, base::Vec2 high, con
     }
     const base::Vec2 axis = (high - low) / length;
     const base::Vec2 across{-axis.y, axis.x}; // to the right of low -> high on the screen
-    const auto spoiled = [&arms](base::Vec2 edge) {
-        return std::any_of(arms.begin(), arms.end(), [edge](const Limb& arm) {
-            const base::Vec2 along = arm.b - arm.a;
-            const double square = base::dot(along, along);
-            const double k = square > 0 ? std::clamp(base::dot(edge - arm.a, along) / square, 0.0, 1.0) : 0.0;
-            return base::length(edge - (arm.a + along * k)) < arm.thick;
-        });
-    };
+    const auto spoiled = [&arms](base::Vec2 edge) { return nearArm(edge, arms); };
     struct Edges {
         std::vector<double> level, at;
     } middle, right, left;
@@ -144,51 +146,94 @@ TrunkShape trunkShape(const Observation& o, base::Vec2 low, base::Vec2 high, con
     return shape;
 }
 
-std::optional<double> shoulderMiddle(const Observation& o, base::Vec2 middle, double stature) {
-    std::vector<double> told;
-    for (const double below : {0.02, 0.035, 0.05, 0.065, 0.08}) {
-        const base::Vec2 at{middle.x, middle.y + below * stature};
-        const double limit = 0.22 * stature;
-        if (const auto s = stretchAt(o, at, {1.0, 0.0}, limit);
-            s && s->to < 0.97 * limit && -s->from < 0.97 * limit) {
-            told.push_back(at.x + (s->from + s->to) / 2);
+std::optional<TrunkTop> trunkTop(const Observation& o, base::Vec2 hips, base::Vec2 shoulders,
+                                 const std::vector<Limb>& arms, double stature) {
+    const double limit = 0.47 * stature;
+    std::vector<double> level, middle;
+    for (int i = 0; i <= 16; ++i) { // above: the shoulders' slope and the raised arms
+        const double f = 0.05 * i;
+        const base::Vec2 at = hips + (shoulders - hips) * f;
+        const auto s = stretchAt(o, at, {1.0, 0.0}, limit);
+        // Wider than a trunk (chest breadth 0.174 statures, Drillis and Contini 1966, and its clothes), or
+        // narrower than one seen from the side: an arm beside it, or a part.
+        if (!s || s->to - s->from > 0.24 * stature || s->to - s->from < 0.09 * stature) {
+            continue;
+        }
+        if (!nearArm({at.x + s->to, at.y}, arms) && !nearArm({at.x + s->from, at.y}, arms)) {
+            level.push_back(f);
+            middle.push_back(at.x + (s->from + s->to) / 2);
         }
     }
-    if (told.size() < 3) {
+    if (level.size() < 5 || level.back() - level.front() < 0.3 || level.back() < 0.5) {
         return std::nullopt;
     }
-    const double x = median(told);
-    return std::abs(x - middle.x) < 0.03 * stature ? std::optional(x) : std::nullopt;
+    const Line line = theilSen(level, middle);
+    std::vector<double> off;
+    for (std::size_t i = 0; i < level.size(); ++i) {
+        off.push_back(std::abs(middle[i] - line.at(level[i])));
+    }
+    const double followed = 0.015 * (1.0 + 2.0 * (1.0 - level.back())) * stature;
+    return TrunkTop{line.at(1.0), std::hypot(followed, 2.0 * median(off))};
 }
+
+namespace {
+
+// The head is 0.130 statures from chin to crown (published-segment figure of Drillis and Contini, 1966), so
+// its half height is 0.065; an arm or the club behind the head can lengthen a reach: such a side is refused.
+constexpr double kHeadLimit = 0.20, kHeadMost = 0.13, kHeadLeastAside = 0.02;
+
+/// How far the head reaches along `across`: the widest of three heights, each a little above the centre,
+/// clear of the shoulders.
+double headReach(const Observation& o, base::Vec2 centre, base::Vec2 up, double crown, base::Vec2 across,
+                 double stature) {
+    double best = 0.0;
+    for (const double f : {0.0, 0.25, 0.5}) {
+        const base::Vec2 from = centre + up * (f * crown);
+        if (inside(o, from)) {
+            best = std::max(best, reachOf(o, from, across, kHeadLimit * stature));
+        }
+    }
+    return best;
+}
+
+bool likeHead(double aside, double stature) {
+    return aside <= kHeadMost * stature && aside >= kHeadLeastAside * stature;
+}
+
+} // namespace
 
 std::optional<HeadOutline> headOutline(const Observation& o, base::Vec2 centre, base::Vec2 up,
                                        double stature) {
-    // The head is 0.130 statures from chin to crown (published-segment figure of Drillis and Contini, 1966),
-    // so its half height is 0.065; an arm or the club behind the head can lengthen a reach: refuse those.
-    const double limit = 0.20 * stature;
     if (!inside(o, centre)) {
         return std::nullopt;
     }
-    const double crown = reachOf(o, centre, up, limit);
+    const double crown = reachOf(o, centre, up, kHeadLimit * stature);
     const base::Vec2 across{-up.y, up.x};
-    const auto side = [&](double sign) {
-        // The widest of three heights, each a little above the centre, clear of the shoulders.
-        double best = 0.0;
-        for (const double f : {0.0, 0.25, 0.5}) {
-            const base::Vec2 from = centre + up * (f * crown);
-            if (inside(o, from)) {
-                best = std::max(best, reachOf(o, from, across * sign, limit));
-            }
-        }
-        return best;
-    };
-    const double right = side(1);
-    const double left = side(-1);
-    if (crown > 0.13 * stature || crown < 0.03 * stature || right > 0.13 * stature || left > 0.13 * stature ||
-        right < 0.02 * stature || left < 0.02 * stature) {
+    const double right = headReach(o, centre, up, crown, across, stature);
+    const double left = headReach(o, centre, up, crown, across * -1.0, stature);
+    if (crown > kHeadMost * stature || crown < 0.03 * stature || !likeHead(right, stature) ||
+        !likeHead(left, stature)) {
         return std::nullopt;
     }
     return HeadOutline{centre + up * crown, centre - across * left, centre + across * right};
+}
+
+HeadSides headSides(const Observation& o, base::Vec2 centre, base::Vec2 up, double stature) {
+    HeadSides sides;
+    if (!inside(o, centre)) {
+        return sides;
+    }
+    // An arm over the head lengthens the way up: then heights within a head's half are looked at.
+    const double crown = std::min(reachOf(o, centre, up, kHeadLimit * stature), 0.065 * stature);
+    const base::Vec2 across{-up.y, up.x};
+    if (const double right = headReach(o, centre, up, crown, across, stature); likeHead(right, stature)) {
+        sides.right = centre + across * right;
+    }
+    if (const double left = headReach(o, centre, up, crown, across * -1.0, stature);
+        likeHead(left, stature)) {
+        sides.left = centre - across * left;
+    }
+    return sides;
 }
 
 std::optional<base::Vec2> pelvisEdge(const Observation& o, base::Vec2 hip, int side, double band,

@@ -39,16 +39,28 @@ struct TrunkShape {
 [[nodiscard]] TrunkShape trunkShape(const Observation& o, base::Vec2 low, base::Vec2 high,
                                     const std::vector<Limb>& arms);
 
-/// Middle of the outline across the picture just below the shoulder line, px, while the arms hang on both sides
-/// (address, impact): they widen it evenly. Nothing where fewer than three rows are told or where they lie over
-/// 0.03 statures off `middle`, the network's own (something behind the player is taken for him).
-[[nodiscard]] std::optional<double> shoulderMiddle(const Observation& o, base::Vec2 middle, double stature);
+/// Where the trunk's middle line, followed up from the hips, passes the shoulders' height: x in px.
+struct TrunkTop {
+    double x = 0.0;
+    double sigma = 0.0; ///< px; grows with how far the line was followed beyond the last row that shows it
+};
+/// From the rows between `hips` and `shoulders` (the network's middles) with no arm at either edge: whichever
+/// way a trunk of oval section turns, the middle of its outline stays over its axis. Nothing where fewer than
+/// five rows are clean, or none in the upper half.
+[[nodiscard]] std::optional<TrunkTop> trunkTop(const Observation& o, base::Vec2 hips, base::Vec2 shoulders,
+                                               const std::vector<Limb>& arms, double stature);
 
 /// Outline of the head: from `centre` (a guess inside the head) along `up` (unit, neck to crown) and across
 /// it.
 struct HeadOutline {
     base::Vec2 crown, left, right; ///< left / right of `up`
 };
+/// The two side edges of the head, each for itself: nothing on a side where the outline runs on into an arm
+/// or something behind the player.
+struct HeadSides {
+    std::optional<base::Vec2> left, right; ///< of `up`
+};
+[[nodiscard]] HeadSides headSides(const Observation& o, base::Vec2 centre, base::Vec2 up, double stature);
 [[nodiscard]] std::optional<HeadOutline> headOutline(const Observation& o, base::Vec2 centre, base::Vec2 up,
                                                      double stature);
 

@@ -51,9 +51,13 @@ Made swing(const Observation& spoiled, double middle, const std::vector<detail::
     for (std::size_t i = 0; i < m.seen.size(); ++i) {
         const bool last = i + 1 == m.seen.size();
         // The network's own mid-hip strays by 10 px.
-        m.looks.push_back(
-            {0.03 * static_cast<double>(i), &m.seen[i], last ? network : Vec2{m.middle[i] + 10.0, 400.0},
-             last ? Vec2{middle, 430.0} : Vec2{300.0, 150.0}, last ? arm : std::vector<detail::Limb>{}});
+        m.looks.push_back({0.03 * static_cast<double>(i),
+                           &m.seen[i],
+                           last ? network : Vec2{m.middle[i] + 10.0, 400.0},
+                           last ? Vec2{middle, 430.0} : Vec2{300.0, 150.0},
+                           {last ? network.x : m.middle[i] + 10.0, 280.0},
+                           {last ? network.x : m.middle[i] + 10.0, 520.0},
+                           last ? arm : std::vector<detail::Limb>{}});
     }
     return m;
 }
@@ -98,7 +102,7 @@ TEST(Pelvis, WithoutAnySilhouetteNothingIsTold) {
     std::vector<Observation> seen(4);
     std::vector<detail::PelvisLook> looks;
     for (const auto& o : seen) {
-        looks.push_back({0.0, &o, {400, 400}, {400, 450}, {}});
+        looks.push_back({0.0, &o, {400, 400}, {400, 450}, {400, 280}, {400, 520}, {}});
     }
     for (const auto& told : detail::pelvisMiddles(looks, kStature)) {
         EXPECT_FALSE(told);

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 #include <random>
@@ -203,6 +204,24 @@ TEST(Track, ALongGapIsLeftEmptyNotInvented) {
     EXPECT_FALSE(made.track[32 * 8][Landmark::lead_hip]);
     EXPECT_TRUE(made.track[10 * 8][Landmark::lead_hip]);
     EXPECT_TRUE(made.track[50 * 8][Landmark::lead_hip]);
+}
+
+TEST(Sides, AMirrorImageThatNobodyToldOfIsNoticed) {
+    const auto times = frameTimes();
+    const auto warned = [&](bool mirror, marks::Hand hand, bool told) {
+        marks::ShotContext context;
+        context.hand = hand;
+        context.mirrored = told;
+        const auto seen = swing(mirror);
+        const auto made = autoTrack(seen, times, context);
+        return std::any_of(made.warnings.begin(), made.warnings.end(),
+                           [](const std::string& w) { return w.find("mirror image") != std::string::npos; });
+    };
+    EXPECT_FALSE(warned(false, marks::Hand::right, false));
+    EXPECT_TRUE(warned(true, marks::Hand::right, false));
+    EXPECT_FALSE(warned(true, marks::Hand::right, true)) << "it was told";
+    EXPECT_FALSE(warned(true, marks::Hand::left, false)) << "a left-hander looks like that";
+    EXPECT_TRUE(warned(false, marks::Hand::left, false));
 }
 
 TEST(Track, NobodySeenGivesEmptyMarksAndAPlainWarning) {

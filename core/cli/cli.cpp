@@ -148,6 +148,7 @@ const std::vector<Command>& table() {
           {{"--sheet", "PNG", "a key-position sheet to put in"},
            {"--without-films", "", "leave the clips out"},
            {"--with-health", "", "pain and body notes too"},
+           {"--cover-heads", "", "clips with the head covered (see \"lesson cover\"), pages without stills"},
            {"--own-device", "", "it goes to a device of yours: no consent to share is needed"},
            {"--seal", "", "behind a passphrase, which is asked for"},
            kPassphrase,
@@ -155,6 +156,15 @@ const std::vector<Command>& table() {
           {"plumbmark lesson export 3f2a91c0 lesson.plumbmark --sheet swing.png",
            "plumbmark lesson export latest lesson.plumbmark --seal"}},
          runLessonExport},
+        {{"lesson cover",
+          "Makes copies of a lesson's clips with the head covered; you look at the strip, then release them.",
+          {"LESSON"},
+          {{"--strip", "PNG", "makes the copies and writes stills from them: look at every one"},
+           {"--release", "", "you have looked: the copies may travel"},
+           kLibrary},
+          {"plumbmark lesson cover latest --strip strip.png", "plumbmark lesson cover latest --release",
+           "plumbmark lesson export latest lesson.plumbmark --cover-heads"}},
+         runLessonCover},
         {{"lesson import",
           "Takes a lesson file into the library; the same file again changes nothing.",
           {"FILE"},
@@ -309,10 +319,9 @@ int dispatch(std::span<const std::string> args, const Services& services, Stream
             printGeneralHelp(streams.out, "lesson");
             return kDone;
         }
-        return tell(base::inputError(
-                        "arguments.unknown",
-                        "Say what to do with lessons: plumbmark lesson add, list, show, export, import or "
-                        "verify."),
+        return tell(base::inputError("arguments.unknown",
+                                     "Say what to do with lessons: plumbmark lesson add, list, show, export, "
+                                     "cover, import or verify."),
                     streams.err);
     }
     return tell(

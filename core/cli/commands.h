@@ -37,6 +37,7 @@ base::Result<int> runPlay(const Arguments& args, const Services& services, Strea
 base::Result<int> runLessonAdd(const Arguments& args, const Services& services, Streams streams);
 base::Result<int> runLessonList(const Arguments& args, const Services& services, Streams streams);
 base::Result<int> runLessonShow(const Arguments& args, const Services& services, Streams streams);
+base::Result<int> runLessonCover(const Arguments& args, const Services& services, Streams streams);
 base::Result<int> runLessonExport(const Arguments& args, const Services& services, Streams streams);
 base::Result<int> runLessonImport(const Arguments& args, const Services& services, Streams streams);
 base::Result<int> runLessonVerify(const Arguments& args, const Services& services, Streams streams);

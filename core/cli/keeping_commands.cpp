@@ -12,8 +12,10 @@
 #include "cli/text.h"
 #include "lessonfile/lessonfile.h"
 #include "lessonfile/seal.h"
+#include "session/disagreements.h"
 #include "session/folder_sync.h"
 #include "session/lesson_exchange.h"
+#include "session/retention.h"
 #include "store/backup.h"
 #include "transfer/direct.h"
 #include "transfer/qr.h"
@@ -198,6 +200,7 @@ base::Result<int> runSync(const Arguments& args, const Services& services, Strea
     options.folder = *args.operand(0);
     options.withFilms = !args.has("--without-films");
     options.withHealth = args.has("--with-health");
+    options.coverHeads = args.has("--cover-heads");
     if (const auto name = args.value("--player")) {
         const auto player = findPlayer(**library, *name);
         if (!player) {
@@ -234,8 +237,9 @@ base::Result<int> runSync(const Arguments& args, const Services& services, Strea
     }
     streams.out << "Taken in: " << plural(receipt->filesTaken, "file", "files") << ", "
                 << plural(receipt->recordsNew, "new record", "new records")
-                << (receipt->needsYou > 0 ? ", " + std::to_string(receipt->needsYou) + " to settle in the app"
-                                          : "")
+                << (receipt->needsYou > 0
+                        ? ", " + std::to_string(receipt->needsYou) + " to settle (\"plumbmark settle\")"
+                        : "")
                 << ". Sent: " << plural(receipt->filesSent, "file", "files") << ", "
                 << plural(receipt->recordsSent, "record", "records") << ".\n";
     if (receipt->filesTakenBack > 0) {
@@ -244,6 +248,98 @@ base::Result<int> runSync(const Arguments& args, const Services& services, Strea
     }
     for (const std::string& note : receipt->notes) {
         streams.out << shown(note, 500) << "\n";
+    }
+    return kDone;
+}
+
+base::Result<int> runSettle(const Arguments& args, const Services& services, Streams streams) {
+    auto library = openLibrary(args, services, streams);
+    if (!library) {
+        return library.error();
+    }
+    session::Disagreements disagreements(**library);
+    auto all = disagreements.all();
+    if (!all) {
+        return all.error();
+    }
+    if (const auto typed = args.operand(0)) {
+        std::vector<base::Id> chosen;
+        for (const session::Disagreement& one : *all) {
+            for (const auto& version : one.versions) {
+                if (looksLikeId(*typed) && version.fact.hex().starts_with(*typed)) {
+                    chosen.push_back(version.fact);
+                }
+            }
+        }
+        if (chosen.size() != 1) {
+            return base::inputError("settle.none", "\"" + shown(*typed, 60) +
+                                                       "\" names no version of the list, or several; type "
+                                                       "more of it (\"plumbmark settle\" shows the list).");
+        }
+        if (auto settled = disagreements.settle(chosen.front()); !settled) {
+            return settled.error();
+        }
+        all = disagreements.all();
+        if (!all) {
+            return all.error();
+        }
+        streams.out << "Settled. " << all->size() << " left.\n";
+        return kDone;
+    }
+    if (all->empty()) {
+        streams.out << "Nothing to settle: all devices agree.\n";
+    }
+    for (const session::Disagreement& one : *all) {
+        streams.out << shown(one.playerName, 60)
+                    << (one.lessonTitle.empty() ? "" : ", " + shown(one.lessonTitle, 80)) << ": "
+                    << (one.kind == records::kind::set ? "" : one.kind + " ") << shown(one.what, 80) << "\n";
+        for (const auto& version : one.versions) {
+            streams.out << "  " << version.fact.hex().substr(0, kShortId) << "  "
+                        << base::isoDate(version.made) << (version.here ? " here   " : " elsewhere ")
+                        << shown(version.text, 200) << "\n";
+        }
+    }
+    return kDone;
+}
+
+base::Result<int> runTidy(const Arguments& args, const Services& services, Streams streams) {
+    auto library = openLibrary(args, services, streams);
+    if (!library) {
+        return library.error();
+    }
+    const auto overdue = session::Retention(**library, *services.clock).overdue();
+    if (!overdue) {
+        return overdue.error();
+    }
+    if (const auto typed = args.value("--erase")) {
+        std::vector<base::Id> chosen;
+        for (const session::Overdue& one : *overdue) {
+            if (*typed == "all" || (looksLikeId(*typed) && one.clip.hex().starts_with(*typed))) {
+                chosen.push_back(one.clip);
+            }
+        }
+        if (chosen.empty()) {
+            return base::inputError("tidy.none",
+                                    "\"" + shown(*typed, 60) +
+                                        "\" names no clip of the list; \"plumbmark tidy\" shows it.");
+        }
+        for (const base::Id& clip : chosen) {
+            if (auto erased = (*library)->erase(clip); !erased) {
+                return erased.error();
+            }
+        }
+        streams.out << "Erased: " << plural(static_cast<int>(chosen.size()), "clip", "clips")
+                    << " with marks and numbers, here and at the next exchange elsewhere.\n";
+        return kDone;
+    }
+    if (overdue->empty()) {
+        streams.out << "Nothing is kept past its time (" << session::kKeepMinorsFilmsDays
+                    << " days for clips of minors, " << session::kKeepFilmsDays << " for others).\n";
+    }
+    for (const session::Overdue& one : *overdue) {
+        streams.out << one.clip.hex().substr(0, kShortId) << "  " << one.day << "  "
+                    << shown(one.playerName, 60) << ", " << shown(one.lessonTitle, 80)
+                    << (one.minor ? " (minor)" : "") << ": past its time since " << one.since << "\n";
     }
     return kDone;
 }
@@ -270,6 +366,7 @@ base::Result<int> runSend(const Arguments& args, const Services& services, Strea
     what.audience = args.has("--own-device") ? session::Audience::ownDevice : session::Audience::someoneElse;
     what.withFilms = !args.has("--without-films");
     what.withHealth = args.has("--with-health");
+    what.coverHeads = args.has("--cover-heads");
     const fs::path file = stage->path() / "lesson";
     base::Result<transfer::SendReceipt> receipt = transfer::SendReceipt{};
     {
@@ -352,7 +449,7 @@ std::vector<Command> keepingCommands() {
         {{"consent",
           "Notes what a player agreed to, and shows what is on record.",
           {"PLAYER"},
-          {{"--scope", "WORDS", "film,analyse,keep,share,teach: what it is for"},
+          {{"--scope", "WORDS", "film,analyse,keep,share,teach,face: what it is for"},
            {"--until", "DAY", "its last day; without it a year"},
            {"--guardian", "NAME", "who agreed, for a minor"},
            {"--withdraw", "", "the consent was taken back"},
@@ -386,17 +483,31 @@ std::vector<Command> keepingCommands() {
           {{"--player", "NAME",
             "send only this player's lessons (needs a consent to share); else everything"},
            {"--with-health", "", "with --player: pain and body notes too"},
+           {"--cover-heads", "", "with --player: only clips with the head covered (see \"lesson cover\")"},
            {"--without-films", "", "leave the clips out"},
            {"--wait", "SECONDS", "wait so long for the folder to be there"},
            kPassphrase,
            kLibrary},
           {"plumbmark sync /media/stick", "plumbmark sync ~/Shared --player \"Demo player\""}},
          runSync},
+        {{"tidy",
+          "Shows clips that are kept past their time, those of minors first, or erases them.",
+          {},
+          {{"--erase", "CLIP", "one of the list with marks and numbers, or all"}, kLibrary},
+          {"plumbmark tidy", "plumbmark tidy --erase 3f2a91c0"}},
+         runTidy},
+        {{"settle",
+          "Shows what two devices put differently, or says which VERSION holds.",
+          {"[VERSION]"},
+          {kLibrary},
+          {"plumbmark settle", "plumbmark settle 3f2a91c0"}},
+         runSettle},
         {{"send",
           "Sends a lesson to a device beside this one, encrypted, with a ticket for this one time.",
           {"LESSON"},
           {{"--own-device", "", "it is a device of yours: no consent to share is needed"},
            {"--with-health", "", "pain and body notes too"},
+           {"--cover-heads", "", "clips with the head covered (see \"lesson cover\")"},
            {"--without-films", "", "leave the clips out"},
            {"--address", "IPV4", "use this network only"},
            {"--wait", "SECONDS", "how long the ticket holds; without it 120"},

@@ -14,10 +14,12 @@
 #include "lessonfile/seal.h"
 #include "lessonfile/signature.h"
 #include "session/clip_intake.h"
+#include "session/film_sharing.h"
 #include "session/lesson_book.h"
 #include "session/lesson_exchange.h"
 #include "store/library.h"
 #include "video/clip.h"
+#include "video/still.h"
 
 namespace plumbmark::cli {
 namespace fs = std::filesystem;
@@ -277,6 +279,7 @@ base::Result<int> runLessonExport(const Arguments& args, const Services& service
         options.sheet = *sheet;
     }
     options.withHealth = args.has("--with-health");
+    options.coverHeads = args.has("--cover-heads");
     options.audience =
         args.has("--own-device") ? session::Audience::ownDevice : session::Audience::someoneElse;
     if (args.has("--seal") || args.has("--passphrase-file")) {
@@ -305,6 +308,90 @@ base::Result<int> runLessonExport(const Arguments& args, const Services& service
         return summary.error();
     }
     printSummary(streams.out, *summary);
+    return kDone;
+}
+
+base::Result<int> runLessonCover(const Arguments& args, const Services& services, Streams streams) {
+    const auto strip = args.value("--strip");
+    if (strip.has_value() == args.has("--release")) {
+        return base::inputError("arguments.missing",
+                                "First make the copies and look at them (--strip PNG), then "
+                                "release them (--release).");
+    }
+    if (strip) {
+        if (auto writable = exporting::checkWritable(*strip); !writable) {
+            return writable.error();
+        }
+    }
+    auto open = openLesson(args, *args.operand(0), services, streams);
+    if (!open) {
+        return open.error();
+    }
+    const auto network = strip ? fetchNetwork(services) : base::Result<analysis::NetworkBytes>(nullptr);
+    if (!network) {
+        return network.error();
+    }
+    session::LessonBook book(*open->library);
+    session::HeadCovering covering(*open->library, *network);
+    const auto shots = book.shots(open->lesson.id);
+    if (!shots) {
+        return shots.error();
+    }
+    std::vector<session::HeadCovering::Still> stills;
+    int films = 0;
+    for (const auto& shot : *shots) {
+        const auto clips = book.clips(shot.id);
+        if (!clips) {
+            return clips.error();
+        }
+        for (const auto& clip : *clips) {
+            if (!clip.filmHere) {
+                continue;
+            }
+            ++films;
+            if (!strip) {
+                if (auto released = covering.release(clip.id); !released) {
+                    return released.error();
+                }
+                continue;
+            }
+            base::Result<std::optional<session::HeadCovering::Strip>> made =
+                std::optional<session::HeadCovering::Strip>();
+            {
+                const ProgressLine line(services, streams.err);
+                made = covering.make(clip.id, line.progress());
+            }
+            if (!made) {
+                return made.error();
+            }
+            if (!*made) {
+                return stopped();
+            }
+            streams.out << "Shot " << shot.number << ", clip " << clip.id.hex().substr(0, kShortId) << ": "
+                        << plural((*made)->frames, "frame", "frames") << ", head uncertain in "
+                        << (*made)->doubtful << "\n";
+            for (auto& still : (*made)->stills) {
+                stills.push_back(std::move(still));
+            }
+        }
+    }
+    if (films == 0) {
+        streams.out << "There is no film in this lesson.\n";
+        return kDone;
+    }
+    if (!strip) {
+        streams.out << plural(films, "film", "films")
+                    << " with the head covered may travel: plumbmark lesson export ... --cover-heads\n";
+        return kDone;
+    }
+    if (auto saved = video::savePng(*strip, session::contactSheet(stills)); !saved) {
+        return saved.error();
+    }
+    streams.out
+        << "Look at every still in " << shown(*strip, 500)
+        << ": other people in the picture are not covered.\nIs nobody to be recognised? Then: plumbmark "
+           "lesson cover "
+        << open->lesson.id.hex().substr(0, kShortId) << " --release\n";
     return kDone;
 }
 

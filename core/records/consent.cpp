@@ -10,7 +10,8 @@
 namespace plumbmark::records {
 namespace {
 
-constexpr std::array kScopes{scope::film, scope::analyse, scope::keep, scope::share, scope::teach};
+constexpr std::array kScopes{scope::film,  scope::analyse, scope::keep,
+                             scope::share, scope::teach,   scope::face};
 constexpr base::UnixMs kDay = 24 * 3600 * 1000LL;
 
 base::Error bad(std::string sentence) {
@@ -56,12 +57,12 @@ Consent consentOf(const Object& body) {
 
 base::Result<void> check(const Consent& value) {
     if (value.scopes.empty() && !value.withdrawn) {
-        return bad("Say what the consent is for: film, analyse, keep, share, teach.");
+        return bad("Say what the consent is for: film, analyse, keep, share, teach, face.");
     }
     for (const std::string& word : value.scopes) {
         if (std::find(kScopes.begin(), kScopes.end(), word) == kScopes.end()) {
             return bad("\"" + word +
-                       "\" is nothing to consent to; there are film, analyse, keep, share, teach.");
+                       "\" is nothing to consent to; there are film, analyse, keep, share, teach, face.");
         }
     }
     const auto from = base::fromIso(value.day);
@@ -111,6 +112,13 @@ base::Result<void> allows(const std::vector<Fact>& standing, std::string_view wh
         }
     }
     return {};
+}
+
+bool mayShowFace(const std::vector<Fact>& standing) {
+    return std::all_of(standing.begin(), standing.end(), [](const Fact& fact) {
+        const Consent consent = consentOf(fact.body);
+        return !consent.minor || consent.scopes.count(scope::face) > 0;
+    });
 }
 
 const std::vector<std::string_view>& healthKinds() {

@@ -25,6 +25,8 @@ inline constexpr std::string_view analyse = "analyse"; ///< being measured
 inline constexpr std::string_view keep = "keep";       ///< being kept in the library
 inline constexpr std::string_view share = "share";     ///< lessons going out to others
 inline constexpr std::string_view teach = "teach";     ///< being shown to other students
+/// The face being seen in films that go out. Asked of minors only: without it their heads are covered.
+inline constexpr std::string_view face = "face";
 } // namespace scope
 
 struct Consent {
@@ -45,6 +47,10 @@ base::Result<void> check(const Consent& value);
 /// devices disagree all of them must allow it. Errors (input): "consent.missing", "consent.withdrawn",
 /// "consent.expired", "consent.scope", "consent.guardian"; each sentence says what is missing.
 base::Result<void> allows(const std::vector<Fact>& standing, std::string_view what, std::string_view today);
+
+/// Whether films that go to others may show the player's face: those of a minor only where the guardian
+/// agreed to it. Where two devices disagree all must allow it.
+[[nodiscard]] bool mayShowFace(const std::vector<Fact>& standing);
 
 /// Whether a fact tells about somebody's health: by its kind, or because its body says {"health":true}. Such
 /// facts travel only when that is chosen.

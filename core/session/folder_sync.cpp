@@ -5,12 +5,14 @@
 #include <algorithm>
 #include <array>
 #include <fstream>
+#include <set>
 
 #include "base/files.h"
 #include "base/hash.h"
 #include "lessonfile/lessonfile.h"
 #include "lessonfile/seal.h"
 #include "records/fact.h"
+#include "records/film_copy.h"
 #include "records/kinds.h"
 
 namespace plumbmark::session {
@@ -154,16 +156,46 @@ base::Result<void> FolderSync::takeBack(const Options& options, const base::Id& 
     return {};
 }
 
+/// The film of a clip as it goes to somebody else. One that cannot be stripped stays at home, and a note says
+/// so: the lessons still travel.
+base::Result<std::optional<SharedFilm>> FolderSync::copyFor(const base::Id& clip, const fs::path& staging,
+                                                            const base::Progress& progress,
+                                                            Receipt& receipt) {
+    const auto row = library_->clip(clip);
+    if (!row) {
+        return row.error();
+    }
+    if (!*row) {
+        return std::optional<SharedFilm>();
+    }
+    auto shared = filmForSomebody(*library_, **row, false, staging, progress);
+    if (!shared && shared.error().kind == base::ErrorKind::input) {
+        receipt.notes.push_back("A film stayed at home: " + shared.error().sentence);
+        return std::optional<SharedFilm>();
+    }
+    return shared;
+}
+
 base::Result<void> FolderSync::send(const Options& options, const base::Id& place,
                                     const base::Progress& progress, Receipt& receipt) {
     const auto all = library_->linesNotIn(place);
     if (!all) {
         return all.error();
     }
+    const bool toSomebody = options.player.has_value();
+    bool covered = options.coverHeads;
+    if (toSomebody) {
+        const auto face = LessonExchange(*library_, *clock_).mayShowFace(*options.player);
+        if (!face) {
+            return face.error();
+        }
+        covered = covered || !*face;
+    }
     struct Piece {
         std::string line;
         std::optional<lessonfile::Film> film;
         std::int64_t filmBytes = 0;
+        std::optional<base::Id> clip; ///< its film goes as a copy made for somebody else
     };
     std::vector<Piece> pieces;
     for (const std::string& line : *all) {
@@ -171,7 +203,7 @@ base::Result<void> FolderSync::send(const Options& options, const base::Id& plac
         if (!record) {
             return record.error();
         }
-        Piece piece{line, std::nullopt, 0};
+        Piece piece{line, std::nullopt, 0, std::nullopt};
         if (record->fact) {
             const records::Fact& fact = *record->fact;
             const bool chosen =
@@ -181,12 +213,24 @@ base::Result<void> FolderSync::send(const Options& options, const base::Id& plac
             if (!chosen) {
                 continue;
             }
-            if (fact.kind == records::kind::clip && options.withFilms) {
+            // A copy travels with the fact that tells of it: to others the covered one, whenever it is
+            // released; to a device of one's own where the film itself never came here.
+            const auto copy =
+                fact.kind == records::kind::filmCopy ? records::filmCopyOf(fact.body) : std::nullopt;
+            std::error_code gone;
+            const bool copyGoes =
+                copy && (toSomebody ? covered && copy->headCovered
+                                    : !fs::is_regular_file(library_->filmPath(copy->of), gone));
+            if (options.withFilms &&
+                (fact.kind == records::kind::clip ? !(toSomebody && covered) : copyGoes)) {
                 const std::string sha256 = records::textMember(fact.body, "sha256").value_or("");
                 std::error_code error;
                 if (base::isSha256Hex(sha256) && fs::is_regular_file(library_->filmPath(sha256), error)) {
                     piece.film = lessonfile::Film{sha256, library_->filmPath(sha256)};
                     piece.filmBytes = static_cast<std::int64_t>(fs::file_size(piece.film->file, error));
+                }
+                if (toSomebody && fact.kind == records::kind::clip) {
+                    piece.clip = fact.id;
                 }
             }
         }
@@ -200,20 +244,48 @@ base::Result<void> FolderSync::send(const Options& options, const base::Id& plac
         contents.title = "Exchange";
         std::size_t bytes = 0;
         std::int64_t filmBytes = 0;
+        auto stage = library_->staging();
+        if (!stage) {
+            return stage.error();
+        }
+        std::vector<records::Record> copies;
+        std::set<std::string> films;
         do {
             Piece& piece = pieces[at++];
             bytes += piece.line.size() + 1;
             filmBytes += piece.filmBytes;
-            if (piece.film) {
+            if (piece.clip) {
+                auto made = copyFor(*piece.clip, stage->path(), progress, receipt);
+                if (!made) {
+                    return made.error();
+                }
+                piece.film.reset();
+                if (*made) {
+                    piece.film = std::move((*made)->film);
+                    if ((*made)->copy) {
+                        auto line = toText(*(*made)->copy);
+                        if (!line) {
+                            return line.error();
+                        }
+                        contents.records.push_back(std::move(*line));
+                        copies.push_back({std::move((*made)->copy), std::nullopt});
+                    }
+                }
+            }
+            if (piece.film && films.insert(piece.film->sha256).second) {
                 contents.films.push_back(std::move(*piece.film));
             }
             contents.records.push_back(std::move(piece.line));
         } while (at < pieces.size() && bytes + pieces[at].line.size() < kMostRecordBytes &&
                  filmBytes + pieces[at].filmBytes <= kMostFilmBytes && contents.films.size() < 1000);
         std::sort(contents.records.begin(), contents.records.end());
-        auto stage = library_->staging();
-        if (!stage) {
-            return stage.error();
+        contents.records.erase(std::unique(contents.records.begin(), contents.records.end()),
+                               contents.records.end());
+        if (!copies.empty()) {
+            // Known here before it is known there: else it would look like something erased.
+            if (const auto kept = library_->merge(copies); !kept) {
+                return kept.error();
+            }
         }
         fs::path ready = stage->path() / "plain";
         lessonfile::WriteOptions write;

@@ -10,6 +10,7 @@
 #include "base/ids.h"
 #include "base/progress.h"
 #include "base/result.h"
+#include "session/film_sharing.h"
 #include "session/lesson_exchange.h"
 #include "store/library.h"
 
@@ -32,6 +33,9 @@ class FolderSync {
         std::optional<base::Id> player;
         bool withHealth = false; ///< with `player`; a device of one's own gets everything
         bool withFilms = true;
+        /// With `player`: films go only with the head covered and released (see film_sharing.h); those of a
+        /// minor whose guardian did not agree to the face always do.
+        bool coverHeads = false;
         std::string passphrase; ///< seals what goes out and opens what comes in
     };
     struct Receipt {
@@ -48,6 +52,9 @@ class FolderSync {
     base::Result<void> takeIn(const Options& options, const base::Id& place, const base::Progress& progress,
                               Receipt& receipt);
     base::Result<void> takeBack(const Options& options, const base::Id& place, Receipt& receipt);
+    base::Result<std::optional<SharedFilm>> copyFor(const base::Id& clip,
+                                                    const std::filesystem::path& staging,
+                                                    const base::Progress& progress, Receipt& receipt);
     base::Result<void> send(const Options& options, const base::Id& place, const base::Progress& progress,
                             Receipt& receipt);
     store::Library* library_;

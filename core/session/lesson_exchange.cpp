@@ -4,6 +4,8 @@
 
 #include <algorithm>
 #include <fstream>
+#include <iterator>
+#include <map>
 #include <set>
 #include <sstream>
 
@@ -12,7 +14,9 @@
 #include "lessonfile/seal.h"
 #include "lessonfile/signature.h"
 #include "records/fact.h"
+#include "records/film_copy.h"
 #include "records/kinds.h"
+#include "session/film_sharing.h"
 #include "session/review_desk.h"
 
 namespace plumbmark::session {
@@ -24,9 +28,9 @@ namespace {
 constexpr const char* kKeyFile = "device.key";
 constexpr const char* kSendersFile = "known-devices.txt"; // <public key> <name>, a line each
 
-/// The films of a lesson that are here; a lesson that came without its films goes on without them.
-base::Result<std::vector<lessonfile::Film>> filmsOf(store::Library& library, const base::Id& lesson) {
-    std::vector<lessonfile::Film> films;
+/// The lesson's clips whose film is here; a lesson that came without its films goes on without them.
+base::Result<std::vector<store::ClipRow>> clipsHere(store::Library& library, const base::Id& lesson) {
+    std::vector<store::ClipRow> here;
     const auto shots = library.shots(lesson);
     if (!shots) {
         return shots.error();
@@ -36,13 +40,16 @@ base::Result<std::vector<lessonfile::Film>> filmsOf(store::Library& library, con
         if (!clips) {
             return clips.error();
         }
-        for (const store::ClipRow& clip : *clips) {
-            if (clip.filmHere) {
-                films.push_back({clip.clip.sha256, clip.file});
-            }
-        }
+        std::copy_if(clips->begin(), clips->end(), std::back_inserter(here),
+                     [](const store::ClipRow& clip) { return clip.filmHere; });
     }
-    return films;
+    return here;
+}
+
+base::Error faceStays() {
+    return base::inputError("consent.face",
+                            "Nothing was shared: the guardian did not agree to the face being "
+                            "seen. Cover the heads, or leave the clips out.");
 }
 
 /// What of the lesson's records travels: all but what tells about health, unless that was chosen; of the
@@ -103,6 +110,14 @@ base::Result<void> LessonExchange::mayShare(const base::Id& player) {
     return records::allows(*standing, records::scope::share, base::isoDate(clock_->now()));
 }
 
+base::Result<bool> LessonExchange::mayShowFace(const base::Id& player) {
+    const auto standing = consents(player);
+    if (!standing) {
+        return standing.error();
+    }
+    return records::mayShowFace(*standing);
+}
+
 base::Result<void> LessonExchange::noteConsent(const base::Id& player, const records::Consent& consent) {
     if (auto good = check(consent); !good) {
         return good;
@@ -126,6 +141,52 @@ base::Result<void> LessonExchange::noteConsent(const base::Id& player, const rec
     return library_->add({library_->make(records::kind::consent, {player}, bodyOf(consent), before)});
 }
 
+/// The lesson's films into `contents`; copies made for this export lie in `staging`.
+base::Result<void> LessonExchange::addFilms(const base::Id& lesson, const ExportOptions& options,
+                                            const fs::path& staging, const base::Progress& progress,
+                                            lessonfile::Contents& contents) {
+    const auto clips = clipsHere(*library_, lesson);
+    if (!clips) {
+        return clips.error();
+    }
+    std::vector<records::Record> copies;
+    std::set<std::string> taken;
+    for (const store::ClipRow& clip : *clips) {
+        lessonfile::Film film{clip.film, clip.file};
+        if (options.audience == Audience::someoneElse || options.coverHeads) {
+            auto shared = filmForSomebody(*library_, clip, options.coverHeads, staging, progress);
+            if (!shared) {
+                return shared.error();
+            }
+            if (!*shared) {
+                continue;
+            }
+            film = std::move((*shared)->film);
+            if ((*shared)->copy) {
+                auto line = toText(*(*shared)->copy);
+                if (!line) {
+                    return line.error();
+                }
+                contents.records.push_back(std::move(*line));
+                copies.push_back({std::move((*shared)->copy), std::nullopt});
+            }
+        }
+        if (taken.insert(film.sha256).second) {
+            contents.films.push_back(std::move(film));
+        }
+    }
+    std::sort(contents.records.begin(), contents.records.end());
+    contents.records.erase(std::unique(contents.records.begin(), contents.records.end()),
+                           contents.records.end());
+    // Known here too: what comes back under the copy's hash is then the same clip.
+    if (!copies.empty() && !library_->readOnly()) {
+        if (const auto kept = library_->merge(copies); !kept) {
+            return kept.error();
+        }
+    }
+    return {};
+}
+
 base::Result<lessonfile::Summary> LessonExchange::exportLesson(const base::Id& lesson, const fs::path& target,
                                                                const ExportOptions& options,
                                                                const base::Progress& progress) {
@@ -138,10 +199,24 @@ base::Result<lessonfile::Summary> LessonExchange::exportLesson(const base::Id& l
                                 "It is not in the library (any more); choose again from the list.");
     }
     const base::Id player = (*entity)->path.front();
+    bool showFaces = true;
     if (options.audience == Audience::someoneElse) {
         if (auto may = mayShare(player); !may) {
             return may.error();
         }
+        const auto face = mayShowFace(player);
+        if (!face) {
+            return face.error();
+        }
+        if (!*face && !options.coverHeads && (options.withFilms || options.sheet)) {
+            return faceStays();
+        }
+        showFaces = *face && !options.coverHeads;
+    } else {
+        showFaces = !options.coverHeads;
+    }
+    if (!showFaces && options.sheet) {
+        return base::inputError("sheet.face", "The key-position sheet shows the face; leave it out.");
     }
     lessonfile::Contents contents;
     contents.title = records::lessonOf((*entity)->fields).title;
@@ -153,8 +228,10 @@ base::Result<lessonfile::Summary> LessonExchange::exportLesson(const base::Id& l
     contents.sheet = options.sheet;
     if (options.withPage) {
         ReviewDesk desk(*library_, nullptr);
-        const auto story = desk.story(lesson, {.mostStills = 4, .withHealth = options.withHealth},
-                                      {nullptr, progress.cancel});
+        const auto story = desk.story(
+            lesson,
+            {.mostStills = showFaces ? std::size_t{4} : std::size_t{0}, .withHealth = options.withHealth},
+            {nullptr, progress.cancel});
         if (!story) {
             return story.error();
         }
@@ -163,12 +240,14 @@ base::Result<lessonfile::Summary> LessonExchange::exportLesson(const base::Id& l
         }
         contents.page = exporting::lessonPage(**story);
     }
+    auto stage = library_->staging();
+    if (!stage) {
+        return stage.error();
+    }
     if (options.withFilms) {
-        auto films = filmsOf(*library_, lesson);
-        if (!films) {
-            return films.error();
+        if (auto added = addFilms(lesson, options, stage->path(), progress, contents); !added) {
+            return added.error();
         }
-        contents.films = std::move(*films);
     }
     const auto carried = library_->carried(lesson);
     if (!carried) {
@@ -176,7 +255,7 @@ base::Result<lessonfile::Summary> LessonExchange::exportLesson(const base::Id& l
     }
     for (const store::CarriedPart& part : *carried) {
         std::error_code ignored;
-        if (fs::is_regular_file(part.file, ignored)) {
+        if (showFaces && fs::is_regular_file(part.file, ignored)) {
             contents.carried.push_back({{part.path, part.role, part.bytes, part.sha256}, part.file});
         }
     }
@@ -193,10 +272,6 @@ base::Result<lessonfile::Summary> LessonExchange::exportLesson(const base::Id& l
     }
     if (options.passphrase.empty()) {
         return lessonfile::write(target, contents, write, progress);
-    }
-    auto stage = library_->staging();
-    if (!stage) {
-        return stage.error();
     }
     const auto written = lessonfile::write(stage->path() / "plain", contents, write, progress);
     if (!written) {
@@ -258,6 +333,7 @@ LessonExchange::import(const fs::path& file, const base::Progress& progress, con
     Receipt receipt;
     std::vector<records::Record> records;
     std::set<std::string> named;
+    std::map<std::string, std::string> copyOf; // a copy's hash, and that of the film it stands for
     for (const std::string& line : staged->records) {
         auto record = records::recordFromText(line);
         if (!record) {
@@ -269,6 +345,12 @@ LessonExchange::import(const fs::path& file, const base::Progress& progress, con
         if (record->fact && record->fact->kind == records::kind::clip) {
             named.insert(records::textMember(record->fact->body, "sha256").value_or(""));
         }
+        if (record->fact && record->fact->kind == records::kind::filmCopy) {
+            if (const auto copy = records::filmCopyOf(record->fact->body)) {
+                named.insert(copy->sha256);
+                copyOf[copy->sha256] = copy->of;
+            }
+        }
         records.push_back(std::move(*record));
     }
     // Films first, records after: a record never names a film that is not there yet. A film without its
@@ -279,7 +361,10 @@ LessonExchange::import(const fs::path& file, const base::Progress& progress, con
             continue;
         }
         std::error_code ignored;
-        if (fs::is_regular_file(library_->filmPath(film.sha256), ignored)) {
+        // A copy of a film that is here brings nothing new.
+        const auto copy = copyOf.find(film.sha256);
+        if (fs::is_regular_file(library_->filmPath(film.sha256), ignored) ||
+            (copy != copyOf.end() && fs::is_regular_file(library_->filmPath(copy->second), ignored))) {
             ++receipt.filmsSame;
             continue;
         }

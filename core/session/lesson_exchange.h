@@ -32,12 +32,17 @@ class LessonExchange {
         Audience audience = Audience::someoneElse;
         bool withFilms = true;
         bool withHealth = false; ///< pain, body cards: only when chosen
-        bool withPage = true;    ///< the lesson as one HTML page, for people without the program
+        /// Films go with the head covered (only released ones, see film_sharing.h); the page then has no
+        /// stills, and no sheet and no unknown part of another version goes along: they may show the face.
+        bool coverHeads = false;
+        bool withPage = true; ///< the lesson as one HTML page, for people without the program
         std::optional<std::filesystem::path> sheet = std::nullopt; ///< key-position sheet, PNG, travels along
         std::string passphrase = {};                               ///< seals the file; empty: not sealed
     };
-    /// Errors (input): "book.no_such_thing", "consent.*" (the sentence says what is missing), "seal.*" and
-    /// those of lessonfile::write.
+    /// Films for somebody else are copies without place, device and dates; those here stay as they are. Of a
+    /// minor no face goes out unless the guardian agreed to it. Errors (input): "book.no_such_thing",
+    /// "consent.*" (the sentence says what is missing), "cover.*", "sheet.face", "seal.*", those of
+    /// video::writeBareCopy and of lessonfile::write.
     base::Result<lessonfile::Summary> exportLesson(const base::Id& lesson,
                                                    const std::filesystem::path& target,
                                                    const ExportOptions& options,
@@ -77,6 +82,8 @@ class LessonExchange {
 
     /// Whether something of a player may go to somebody else today.
     base::Result<void> mayShare(const base::Id& player);
+    /// Whether films of a player may go out with the face in them (see records::mayShowFace).
+    base::Result<bool> mayShowFace(const base::Id& player);
     base::Result<void> noteConsent(const base::Id& player, const records::Consent& consent);
     /// The consents that stand; more than one where two devices disagree.
     base::Result<std::vector<records::Fact>> consents(const base::Id& player);
@@ -85,6 +92,9 @@ class LessonExchange {
     base::Result<void> readFrom(const std::filesystem::path& file, const std::filesystem::path& staging,
                                 const std::string& passphrase, const base::Progress& progress,
                                 std::filesystem::path& plain);
+    base::Result<void> addFilms(const base::Id& lesson, const ExportOptions& options,
+                                const std::filesystem::path& staging, const base::Progress& progress,
+                                lessonfile::Contents& contents);
     store::Library* library_;
     const base::Clock* clock_;
 };

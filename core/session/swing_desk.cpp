@@ -58,7 +58,7 @@ base::Result<bool> SwingDesk::open(const base::Id& id, const base::Progress& pro
                                     "The film of this swing did not come with the lesson; ask for the "
                                     "lesson with its films.");
         }
-        const std::string& sha256 = (*row)->clip.sha256;
+        const std::string& sha256 = (*row)->film;
         if (auto kept = detail::keptEvidence(*library_, sha256, network_, *request)) {
             known = analysis::Analysed{analysis::recompute(*kept, request->handMarks, request->momentFixes),
                                        std::move(kept)};

@@ -239,13 +239,17 @@ base::Result<BackupState> checkBackup(const fs::path& backup, bool readFilms,
     if (!state) {
         return state;
     }
-    auto films = db->query("SELECT DISTINCT sha256 FROM clip");
+    // Of the copies made for sharing (since version 3) none need be here.
+    auto films = db->query(state->version < 3
+                               ? "SELECT DISTINCT sha256, 1 FROM clip"
+                               : "SELECT sha256, max(needed) FROM (SELECT sha256, 1 AS needed FROM clip "
+                                 "UNION ALL SELECT sha256, 0 FROM film_copy) GROUP BY sha256");
     auto read = detail::forEachRow(films, [&](Statement& row) -> base::Result<void> {
         const std::string sha256 = row.text(0);
         const fs::path file = backup / "media" / sha256.substr(0, 2) / sha256;
         std::error_code ignored;
         if (!fs::is_regular_file(file, ignored)) {
-            ++state->filmsMissing; // it may have stayed at home
+            state->filmsMissing += static_cast<int>(row.integer(1)); // it may have stayed at home
             return {};
         }
         ++state->films;
@@ -385,7 +389,9 @@ base::Result<RestoreReceipt> restoreBackup(const LibraryOptions& options, const 
                 return done.error();
             }
         }
-        auto named = db->query("SELECT sha256 FROM clip UNION SELECT sha256 FROM carried");
+        auto named =
+            db->query("SELECT sha256 FROM clip UNION SELECT sha256 FROM film_copy UNION SELECT sha256 "
+                      "FROM carried");
         auto read = detail::forEachRow(named, [&](Statement& row) { films.insert(row.text(0)); });
         if (!read) {
             return read.error();

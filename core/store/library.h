@@ -70,6 +70,8 @@ struct ClipRow {
     records::Clip clip;
     std::filesystem::path file; ///< where the film lies
     bool filmHere = false;      ///< false: the film did not travel with the lesson
+    /// SHA-256 of that file: the clip's own, or of a copy that came in its place (records/film_copy.h).
+    std::string film;
     bool needsYou = false;
 };
 
@@ -131,7 +133,7 @@ class Library {
     virtual base::Result<std::vector<ShotRow>> shots(const base::Id& lesson) = 0;
     virtual base::Result<std::vector<ClipRow>> clips(const base::Id& shot) = 0;
     virtual base::Result<std::optional<ClipRow>> clip(const base::Id& clip) = 0;
-    /// Clips whose film has these very bytes.
+    /// Clips whose film, or a copy of it made for sharing, has these very bytes.
     virtual base::Result<std::vector<ClipRow>> clipsOfFilm(std::string_view sha256) = 0;
 
     /// A player, lesson, shot or clip with its history of fields; nothing when there is none.

@@ -63,7 +63,8 @@ base::Result<std::vector<std::string>> SqliteLibrary::check(bool readFilms, cons
                 "--repair\" makes the lists anew.");
         }
     }
-    auto films = db_.query("SELECT sha256 FROM clip UNION SELECT sha256 FROM carried");
+    auto films = db_.query("SELECT sha256 FROM clip UNION SELECT sha256 FROM film_copy UNION SELECT sha256 "
+                           "FROM carried");
     read = forEachRow(films, [&](Statement& row) -> base::Result<void> {
         std::error_code ignored;
         const fs::path file = filmPath(row.view(0));

@@ -58,7 +58,9 @@ base::Result<void> SqliteLibrary::adoptFilm(const fs::path& staged, std::string_
 }
 
 base::Result<bool> SqliteLibrary::filmIsNamed(std::string_view sha256) {
-    return db_.query("SELECT 1 FROM clip WHERE sha256 = ?1 UNION ALL SELECT 1 FROM carried WHERE sha256 = ?1")
+    return db_
+        .query("SELECT 1 FROM clip WHERE sha256 = ?1 UNION ALL SELECT 1 FROM film_copy WHERE sha256 "
+               "= ?1 UNION ALL SELECT 1 FROM carried WHERE sha256 = ?1")
         .bind(1, sha256)
         .any();
 }

@@ -7,6 +7,8 @@
 #include <cmath>
 
 #include "base/hash.h"
+#include "records/consent.h"
+#include "records/film_copy.h"
 #include "store/detail/case_fold.h"
 #include "store/detail/schema.h"
 #include "store/detail/sqlite_library.h"
@@ -19,12 +21,35 @@ using records::Fact;
 
 namespace {
 
-/// Marks of a clip that two devices placed differently.
-int disputedMarks(const std::vector<Fact>& marks) {
-    std::map<std::pair<int, marks::Landmark>, std::vector<records::Object>> byPlace;
-    for (const Fact& fact : records::heads(marks)) {
-        if (const auto mark = records::markOf(fact.body)) {
-            byPlace[{mark->frame, mark->landmark}].push_back(fact.body);
+/// The place in a clip that a mark, key moment or drawing speaks of; a consent speaks of one thing.
+std::optional<std::string> placeOf(const Fact& fact) {
+    if (fact.kind == records::kind::mark) {
+        const auto mark = records::markOf(fact.body);
+        return mark ? std::optional(std::to_string(mark->frame) + "/" +
+                                    std::string(marks::landmarkName(mark->landmark)))
+                    : std::nullopt;
+    }
+    if (fact.kind == records::kind::moment) {
+        const auto moment = records::momentOf(fact.body);
+        return moment ? std::optional(std::string(marks::momentName(moment->id))) : std::nullopt;
+    }
+    if (fact.kind == records::kind::drawing) {
+        const auto drawing = records::drawingOf(fact.body);
+        return drawing ? std::optional(drawing->name) : std::nullopt;
+    }
+    return std::string();
+}
+
+/// Places at which facts of one kind stand that two devices put differently.
+int disputedPlaces(const std::vector<Fact>& facts) {
+    std::map<std::string, std::vector<records::Object>> byPlace;
+    for (const Fact& fact : records::heads(facts)) {
+        if (const auto place = placeOf(fact)) {
+            records::Object body = fact.body;
+            if (const auto step = body.find("step"); step != body.end()) {
+                body.erase(step); // how the desk came there is not what it says
+            }
+            byPlace[*place].push_back(std::move(body));
         }
     }
     return static_cast<int>(std::count_if(byPlace.begin(), byPlace.end(), [](const auto& entry) {
@@ -59,6 +84,9 @@ base::Result<void> SqliteLibrary::index(const Fact& fact) {
                 return done;
             }
         }
+    }
+    if (fact.kind == records::kind::filmCopy) {
+        return indexFilmCopy(db_, fact);
     }
     if (fact.kind != records::kind::findings || fact.path.empty()) {
         return {};
@@ -108,7 +136,11 @@ base::Result<int> SqliteLibrary::listPlayer(const Entity& e) {
     } else {
         row.bindNull(4);
     }
-    const int disputed = static_cast<int>(e.disputed.size());
+    const auto consents = factsOf(e.id, records::kind::consent);
+    if (!consents) {
+        return consents.error();
+    }
+    const int disputed = static_cast<int>(e.disputed.size()) + disputedPlaces(*consents);
     return written(row.bind(6, std::int64_t{disputed}), disputed);
 }
 
@@ -139,11 +171,23 @@ base::Result<int> SqliteLibrary::listClip(const Entity& e) {
     if (!clip) {
         return 0;
     }
-    const auto marks = factsOf(e.id, records::kind::mark);
-    if (!marks) {
-        return marks.error();
+    int disputed = static_cast<int>(e.disputed.size());
+    auto placed =
+        db_.query("SELECT line FROM fact WHERE owner = ?1 AND kind IN ('mark', 'moment', 'drawing')");
+    placed.bind(1, e.id.hex());
+    const auto facts = factsFrom(placed, 0);
+    if (!facts) {
+        return facts.error();
     }
-    const int disputed = static_cast<int>(e.disputed.size()) + disputedMarks(*marks);
+    if (!facts->empty()) {
+        std::map<std::string, std::vector<Fact>> byKind;
+        for (const Fact& fact : *facts) {
+            byKind[fact.kind].push_back(fact);
+        }
+        for (const auto& [kind, some] : byKind) {
+            disputed += disputedPlaces(some);
+        }
+    }
     auto row = db_.query("INSERT OR REPLACE INTO clip(id, shot, made_ms, view, sha256, disputed) "
                          "VALUES (?1, ?2, ?3, ?4, ?5, ?6)");
     row.bind(1, e.id.hex()).bind(2, e.path.back().hex()).bind(3, std::int64_t{e.made.ms});
@@ -152,8 +196,15 @@ base::Result<int> SqliteLibrary::listClip(const Entity& e) {
 }
 
 /// Makes the index row of a player, lesson, shot or clip again; how many things about it have two versions.
-base::Result<int> SqliteLibrary::refresh(const Id& id) {
-    const auto found = entity(id);
+base::Result<int> SqliteLibrary::refresh(const Id& id, const Fact* maker) {
+    base::Result<std::optional<Entity>> found = std::optional<Entity>();
+    if (maker != nullptr) {
+        const auto about = factsOf(id, records::kind::set);
+        found = about ? base::Result<std::optional<Entity>>(records::foldEntity(*maker, *about))
+                      : base::Result<std::optional<Entity>>(about.error());
+    } else {
+        found = entity(id);
+    }
     if (!found) {
         return found.error();
     }
@@ -239,6 +290,7 @@ base::Result<std::string> SqliteLibrary::indexDigest() {
                                 "lesson ORDER BY id",
                                 "shot ORDER BY id",
                                 "clip ORDER BY id",
+                                "film_copy ORDER BY fact",
                                 "finding ORDER BY fact, place"};
     base::Sha256 hash;
     for (const char* table : tables) {

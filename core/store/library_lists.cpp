@@ -176,11 +176,29 @@ base::Result<std::vector<ClipRow>> SqliteLibrary::clipRows(Statement& query) {
             return found.error();
         }
         const auto clip = *found ? records::clipOf((*found)->fields) : std::nullopt;
-        if (clip) {
-            const fs::path file = filmPath(clip->sha256);
-            std::error_code ignored;
-            rows.push_back({*id, *shot, *clip, file, fs::is_regular_file(file, ignored), row.integer(2) > 0});
+        if (!clip) {
+            return {};
         }
+        std::error_code ignored;
+        ClipRow made{*id, *shot, *clip, filmPath(clip->sha256), false, clip->sha256, row.integer(2) > 0};
+        made.filmHere = fs::is_regular_file(made.file, ignored);
+        if (!made.filmHere) {
+            // A copy shows the same frames; one with nothing covered shows more of them.
+            auto copies = db_.query("SELECT sha256 FROM film_copy WHERE clip = ?1 ORDER BY covered, sha256");
+            copies.bind(1, id->hex());
+            auto seen = forEachRow(copies, [&](Statement& copy) {
+                const fs::path file = filmPath(copy.view(0));
+                if (!made.filmHere && fs::is_regular_file(file, ignored)) {
+                    made.file = file;
+                    made.film = copy.text(0);
+                    made.filmHere = true;
+                }
+            });
+            if (!seen) {
+                return seen;
+            }
+        }
+        rows.push_back(std::move(made));
         return {};
     });
     if (!read) {
@@ -207,7 +225,8 @@ base::Result<std::optional<ClipRow>> SqliteLibrary::clip(const Id& clip) {
 
 base::Result<std::vector<ClipRow>> SqliteLibrary::clipsOfFilm(std::string_view sha256) {
     const std::lock_guard guard(mutex_);
-    auto query = db_.query("SELECT id, shot, disputed FROM clip WHERE sha256 = ?1 ORDER BY made_ms, id");
+    auto query = db_.query("SELECT id, shot, disputed FROM clip WHERE sha256 = ?1 OR id IN (SELECT clip FROM "
+                           "film_copy WHERE sha256 = ?1) ORDER BY made_ms, id");
     return clipRows(query.bind(1, sha256));
 }
 

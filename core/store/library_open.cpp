@@ -180,6 +180,7 @@ base::Result<std::unique_ptr<Library>> Library::open(const LibraryOptions& optio
     if (!db) {
         return db.error();
     }
+    bool upgraded = false;
     if (!readOnly) {
         const auto version = db->number("PRAGMA user_version");
         if (!version) {
@@ -196,6 +197,7 @@ base::Result<std::unique_ptr<Library>> Library::open(const LibraryOptions& optio
             if (auto done = detail::upgrade(*db, detail::steps(), {}); !done) {
                 return done.error();
             }
+            upgraded = true;
         }
     }
     // What every question relies on; a newer library may have changed it.
@@ -206,6 +208,7 @@ base::Result<std::unique_ptr<Library>> Library::open(const LibraryOptions& optio
           "SELECT id, player, title, day, words, made_ms, disputed, shots, clips, within FROM lesson",
           "SELECT id, lesson, made_ms, made_n, made_device, disputed FROM shot",
           "SELECT id, shot, made_ms, sha256, disputed FROM clip",
+          "SELECT fact, clip, sha256, covered FROM film_copy",
           "SELECT lesson, path, role, sha256, bytes FROM carried"}) {
         if (auto query = db->prepare(needed); !query) {
             if (query.error().key != "library.failed") {
@@ -234,6 +237,12 @@ base::Result<std::unique_ptr<Library>> Library::open(const LibraryOptions& optio
                                                            readOnly, std::move(notice));
     if (auto started = library->start(); !started) {
         return started.error();
+    }
+    if (upgraded) {
+        // What the lists count as disputed may be more than an older version counted.
+        if (auto filled = library->rebuildIndex(); !filled) {
+            return filled.error();
+        }
     }
     return std::unique_ptr<Library>(std::move(library));
 }

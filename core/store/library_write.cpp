@@ -157,6 +157,8 @@ base::Result<int> SqliteLibrary::eraseRows(const records::Tombstone& tombstone,
     }
     auto clips = db_.query(
         "SELECT sha256 FROM clip WHERE id = ?1 OR id IN (SELECT fact FROM belongs WHERE owner = ?1) "
+        "UNION SELECT sha256 FROM film_copy WHERE fact = ?1 OR fact IN (SELECT fact FROM belongs WHERE owner "
+        "= ?1) "
         "UNION SELECT sha256 FROM carried WHERE lesson = ?1 OR lesson IN (SELECT fact FROM belongs WHERE "
         "owner "
         "= ?1)");
@@ -225,14 +227,19 @@ base::Result<MergeReceipt> SqliteLibrary::merge(const std::vector<records::Recor
             receipt.erased += *gone;
         }
     }
+    const auto graves = db_.query("SELECT 1 FROM tombstone LIMIT 1").any();
+    if (!graves) {
+        return graves.error();
+    }
     std::map<Id, int> touched; // and the disputes there were before
+    std::map<Id, const Fact*> made;
     std::set<Id> owners;
     for (const records::Record& record : records) {
         if (!record.fact) {
             continue;
         }
         const Fact& fact = *record.fact;
-        const auto erased = isErased(fact);
+        const auto erased = *graves ? isErased(fact) : base::Result<bool>(false);
         if (!erased) {
             return erased.error();
         }
@@ -258,7 +265,9 @@ base::Result<MergeReceipt> SqliteLibrary::merge(const std::vector<records::Recor
             continue;
         }
         const Id subject = subjectOf(fact);
-        if (touched.count(subject) == 0) {
+        if (isMaker(fact.kind)) {
+            touched.emplace(subject, 0); // new here: nothing was disputed about it
+        } else if (touched.count(subject) == 0) {
             const auto before = disputesOf(subject);
             if (!before) {
                 return before.error();
@@ -269,11 +278,15 @@ base::Result<MergeReceipt> SqliteLibrary::merge(const std::vector<records::Recor
         if (auto done = insert(fact, *line); !done) {
             return done.error();
         }
+        if (isMaker(fact.kind)) {
+            made.emplace(fact.id, &fact);
+        }
         clock_.learn(fact.at);
         ++receipt.added;
     }
     for (const auto& [id, before] : touched) {
-        const auto now = refresh(id);
+        const auto maker = made.find(id);
+        const auto now = refresh(id, maker == made.end() ? nullptr : maker->second);
         if (!now) {
             return now.error();
         }

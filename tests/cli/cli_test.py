@@ -88,7 +88,8 @@ class Arguments(Case):
         self.assertRegex(self.done("--version"), r"^plumbmark \d+\.\d+\.\d+\n$")
         general = self.done("--help")
         for command in ("measure", "compare", "explain", "plan", "demo", "lesson list", "lesson show", "lesson export", "lesson import",
-                        "lesson verify", "play", "consent", "backup", "restore", "check", "sync", "send", "receive",
+                        "lesson cover", "lesson verify", "play", "consent", "backup", "restore", "check", "sync", "settle", "tidy", "send",
+                        "receive",
                         "review inbox", "review note", "review record", "review render", "review request", "review sheet",
                         "review tables"):
             self.assertIn(command, general)
@@ -420,7 +421,25 @@ class Lessons(Case):
         self.assertIn("may be shared", self.done("consent", "Trial <b>Player</b>", "--scope", "film,share", *self.library))
         self.done("lesson", "export", "latest", file, *self.library)
         self.assertEqual(list(self.out.iterdir()), [file])
+        # Outside check: ffprobe finds no tag of the film's maker in what went out, and the same coded pictures.
+        subprocess.run(["unzip", "-qq", file, "films/*", "-d", self.folder / "unzipped"], check=True)
+        film = next((self.folder / "unzipped" / "films").iterdir())
+        probe = ["ffprobe", "-v", "error", "-show_entries", "packet=data_hash", "-show_data_hash", "sha256", "-of", "csv"]
+        self.assertEqual(subprocess.run([*probe, film], capture_output=True, check=True).stdout,
+                         subprocess.run([*probe, clip], capture_output=True, check=True).stdout)
+        self.assertIn(b"Lavf", clip.read_bytes())
+        self.assertNotIn(b"Lavf", film.read_bytes())
         self.done("lesson", "verify", file)
+        # Heads covered: nothing goes before a strip was looked through, and without a head there is none.
+        covered = self.out / "covered.plumbmark"
+        self.refused("lesson", "export", "latest", covered, "--cover-heads", *self.library, says="lesson cover")
+        self.refused("lesson", "cover", "latest", *self.library, says="--strip")
+        self.refused("lesson", "cover", "latest", "--release", *self.library, says="first")
+        self.refused("lesson", "cover", "latest", "--strip", self.out / "strip.png", *self.library, says="head")
+        self.assertIn("Nothing to settle", self.done("settle", *self.library))
+        self.assertIn("Nothing is kept past its time", self.done("tidy", *self.library))
+        self.refused("tidy", "--erase", "12345678", *self.library, says="names no clip")
+        self.refused("settle", "12345678", *self.library, says="names no version")
         # Outside check: Info-ZIP's unzip tests every part.
         subprocess.run(["unzip", "-tqq", file], check=True)
         other = ["--library", self.folder / "other"]

@@ -1,7 +1,7 @@
 // Copyright 2026 The Plumbmark authors
 // SPDX-License-Identifier: Apache-2.0
 //
-// reliability_faults fail|kill|memory [--every N] [--times N] [--json]
+// reliability_faults fail|kill|memory [--every N] [--times N] [--minutes M] [--only WORK] [--json]
 //
 // Does real work (save, import, export, migrate, merge, backup, erase, restore) on a copy of a library, and
 // at the n-th system call that changes the disk either makes it fail (EIO, ENOSPC; once or from then on) or
@@ -11,6 +11,7 @@
 #include <algorithm>
 #include <atomic>
 #include <cerrno>
+#include <chrono>
 #include <cstdarg>
 #include <cstdint>
 #include <cstdio>
@@ -508,6 +509,7 @@ Outcome attempt(const Work& work, const World& world, Fault fault, long at, int 
 int main(int argc, char** argv) {
     const std::string mode = argc > 1 ? argv[1] : "";
     long every = 1, times = 1;
+    double minutes = 0.0; ///< then it stops and tells what was done; 0: no limit
     bool json = false;
     std::string only;
     for (int i = 2; i < argc; ++i) {
@@ -518,13 +520,16 @@ int main(int argc, char** argv) {
             every = std::atol(argv[++i]);
         } else if (i + 1 < argc && option == "--times") {
             times = std::atol(argv[++i]);
+        } else if (i + 1 < argc && option == "--minutes") {
+            minutes = std::atof(argv[++i]);
         } else if (i + 1 < argc && option == "--only") {
             only = argv[++i];
         }
     }
     if ((mode != "fail" && mode != "kill" && mode != "memory") || every < 1) {
-        std::fprintf(stderr,
-                     "reliability_faults fail|kill|memory [--every N] [--times N] [--only WORK] [--json]\n");
+        std::fprintf(
+            stderr, "reliability_faults fail|kill|memory [--every N] [--times N] [--minutes M] [--only WORK] "
+                    "[--json]\n");
         return 2;
     }
 #if defined(__SANITIZE_ADDRESS__)
@@ -549,14 +554,28 @@ int main(int argc, char** argv) {
                            : std::vector<Way>{{EIO, false}, {EIO, true}, {ENOSPC, false}, {ENOSPC, true}};
     const Fault fault = mode == "kill" ? Fault::kill : mode == "memory" ? Fault::memory : Fault::fail;
     int wrongs = 0;
-    std::string rows;
+    std::vector<const Work*> chosen;
     for (const Work& work : works()) {
-        if (!only.empty() && only != work.name) {
-            continue;
+        if (only.empty() || only == work.name) {
+            chosen.push_back(&work);
         }
-        long steps = 0, runs = 0, struck = 0, reported = 0, crashes = 0;
-        for (const Way& way : ways) {
-            for (long at = 1;; at += every) {
+    }
+    struct Row {
+        long steps = 0, runs = 0, reported = 0, crashes = 0;
+        int rounds = 0; ///< how often each step was struck
+    };
+    std::vector<Row> rows(chosen.size());
+    const auto began = std::chrono::steady_clock::now();
+    const auto over = [&] {
+        return minutes > 0.0 &&
+               std::chrono::steady_clock::now() - began > std::chrono::duration<double>(minutes * 60.0);
+    };
+    // All kinds of work in each round, so that a run that ends early has struck every step about as often.
+    for (const Way& way : ways) {
+        for (std::size_t w = 0; w < chosen.size(); ++w) {
+            const Work& work = *chosen[w];
+            Row& row = rows[w];
+            for (long at = 1; !over(); at += every) {
                 const World world{stage->path() / "world"};
                 fs::remove_all(world.at);
                 fs::copy(origin.at, world.at, fs::copy_options::recursive);
@@ -566,13 +585,13 @@ int main(int argc, char** argv) {
                         ++wrongs;
                         std::fprintf(stderr, "%s fails without a fault\n", work.name);
                     }
-                    steps = std::max(steps, outcome.calls);
+                    row.steps = std::max(row.steps, outcome.calls);
+                    ++row.rounds;
                     break;
                 }
-                ++runs;
-                struck += outcome.killed || outcome.reached ? 1 : 0;
-                reported += !outcome.done && !outcome.killed ? 1 : 0;
-                crashes += outcome.crashed != 0 ? 1 : 0;
+                ++row.runs;
+                row.reported += !outcome.done && !outcome.killed ? 1 : 0;
+                row.crashes += outcome.crashed != 0 ? 1 : 0;
                 std::string wrong = outcome.crashed != 0
                                         ? "it ended by signal " + std::to_string(outcome.crashed)
                                         : work.look(world, outcome.done);
@@ -588,19 +607,25 @@ int main(int argc, char** argv) {
                 }
             }
         }
-        char row[300];
-        std::snprintf(row, sizeof row,
-                      "%s{\"work\":\"%s\",\"calls\":%ld,\"runs\":%ld,\"reported\":%ld,\"crashes\":%ld}",
-                      rows.empty() ? "" : ",", work.name, steps, runs, reported, crashes);
-        rows += row;
+    }
+    std::string told;
+    for (std::size_t w = 0; w < chosen.size(); ++w) {
+        const Row& row = rows[w];
+        char text[300];
+        std::snprintf(
+            text, sizeof text,
+            "%s{\"work\":\"%s\",\"calls\":%ld,\"runs\":%ld,\"rounds\":%d,\"reported\":%ld,\"crashes\":%ld}",
+            told.empty() ? "" : ",", chosen[w]->name, row.steps, row.runs, row.rounds, row.reported,
+            row.crashes);
+        told += text;
         if (!json) {
-            std::printf("%-8s %5ld calls, %6ld runs, %6ld ended with an error told\n", work.name, steps, runs,
-                        reported);
+            std::printf("%-8s %5ld calls, %6ld runs, %6ld ended with an error told\n", chosen[w]->name,
+                        row.steps, row.runs, row.reported);
         }
     }
     if (json) {
         std::printf("{\"mode\":\"%s\",\"every\":%ld,\"wrong\":%d,\"works\":[%s]}\n", mode.c_str(), every,
-                    wrongs, rows.c_str());
+                    wrongs, told.c_str());
     }
     return wrongs == 0 ? 0 : 1;
 }

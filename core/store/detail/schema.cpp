@@ -3,6 +3,10 @@
 #include "store/detail/schema.h"
 
 #include <array>
+#include <optional>
+#include <vector>
+
+#include "records/film_copy.h"
 
 namespace plumbmark::store::detail {
 namespace {
@@ -133,6 +137,19 @@ CREATE TABLE arrived(
 ) STRICT, WITHOUT ROWID;
 )sql";
 
+// Since version 3: copies of films that are shared in place of the film itself (kind film_copy).
+constexpr const char* kCopies = R"sql(
+DROP TABLE IF EXISTS film_copy;
+CREATE TABLE film_copy(
+  fact TEXT NOT NULL PRIMARY KEY REFERENCES fact(id) ON DELETE CASCADE,
+  clip TEXT NOT NULL,
+  sha256 TEXT NOT NULL CHECK (length(sha256) = 64 AND sha256 NOT GLOB '*[^0-9a-f]*'),
+  covered INTEGER NOT NULL CHECK (covered IN (0, 1))
+) STRICT, WITHOUT ROWID;
+CREATE INDEX film_copy_by_clip ON film_copy(clip);
+CREATE INDEX film_copy_by_film ON film_copy(sha256);
+)sql";
+
 base::Result<void> makeVersion1(Database& db) {
     if (auto made = db.exec(kTruth); !made) {
         return made;
@@ -150,7 +167,33 @@ base::Result<void> makeVersion2(Database& db) {
     return db.exec(kTravel);
 }
 
-constexpr std::array<Step, kSchemaVersion> kSteps{makeVersion1, makeVersion2};
+base::Result<void> makeVersion3(Database& db) {
+    if (auto made = db.exec(kCopies); !made) {
+        return made;
+    }
+    // Such facts may have come from a newer device already; an older version keeps what it does not know.
+    std::vector<records::Fact> facts;
+    auto query = db.query("SELECT line FROM fact WHERE kind = 'film_copy'");
+    auto read = forEachRow(query, [&](Statement& row) -> base::Result<void> {
+        auto record = records::recordFromText(row.view(0));
+        if (!record || !record->fact) {
+            return databaseError(SQLITE_CORRUPT);
+        }
+        facts.push_back(std::move(*record->fact));
+        return {};
+    });
+    if (!read) {
+        return read;
+    }
+    for (const records::Fact& fact : facts) {
+        if (auto done = indexFilmCopy(db, fact); !done) {
+            return done;
+        }
+    }
+    return {};
+}
+
+constexpr std::array<Step, kSchemaVersion> kSteps{makeVersion1, makeVersion2, makeVersion3};
 
 } // namespace
 
@@ -162,7 +205,23 @@ base::Result<void> makeIndexTables(Database& db) {
     if (auto made = db.exec(kIndexTables); !made) {
         return made;
     }
-    return db.exec(kCounts);
+    if (auto made = db.exec(kCounts); !made) {
+        return made;
+    }
+    return db.exec(kCopies);
+}
+
+base::Result<void> indexFilmCopy(Database& db, const records::Fact& fact) {
+    const auto copy = fact.path.empty() ? std::nullopt : records::filmCopyOf(fact.body);
+    if (!copy) {
+        return {};
+    }
+    return db.query("INSERT INTO film_copy(fact, clip, sha256, covered) VALUES (?1, ?2, ?3, ?4)")
+        .bind(1, fact.id.hex())
+        .bind(2, fact.path.back().hex())
+        .bind(3, copy->sha256)
+        .bind(4, std::int64_t{copy->headCovered ? 1 : 0})
+        .run();
 }
 
 base::Result<void> upgrade(Database& db, std::span<const Step> all, const std::filesystem::path& backup) {

@@ -10,6 +10,7 @@
 #include "base/clock.h"
 #include "base/ids.h"
 #include "base/result.h"
+#include "records/fact.h"
 #include "store/detail/db.h"
 
 namespace plumbmark::store::detail {
@@ -20,7 +21,7 @@ inline constexpr std::int64_t kApplicationId = 0x504c4d42; ///< "PLMB"
 using Step = base::Result<void> (*)(Database& db);
 /// steps()[0] makes version 1 from an empty database, steps()[1] version 2 from version 1, ...
 std::span<const Step> steps();
-inline constexpr int kSchemaVersion = 2;
+inline constexpr int kSchemaVersion = 3;
 
 /// What a lesson's kept counts are, as the right side of UPDATE lesson SET.
 inline constexpr std::string_view kLessonCounts =
@@ -36,5 +37,8 @@ base::Result<void> upgrade(Database& db, std::span<const Step> all, const std::f
 
 /// Drops and makes the index tables (everything that can be made again from the facts). Inside a transaction.
 base::Result<void> makeIndexTables(Database& db);
+
+/// The index row of a fact of kind film_copy; a body that makes no sense has none.
+base::Result<void> indexFilmCopy(Database& db, const records::Fact& fact);
 
 } // namespace plumbmark::store::detail

@@ -95,7 +95,8 @@ class SqliteLibrary final : public Library {
     // library_index
     base::Result<void> index(const records::Fact& fact);
     base::Result<int> disputesOf(const base::Id& id);
-    base::Result<int> refresh(const base::Id& id);
+    /// `maker`: the fact that makes it, where it is at hand.
+    base::Result<int> refresh(const base::Id& id, const records::Fact* maker = nullptr);
     base::Result<int> listPlayer(const records::Entity& e);
     base::Result<int> listLesson(const records::Entity& e);
     base::Result<int> listShot(const records::Entity& e);

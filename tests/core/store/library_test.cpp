@@ -4,6 +4,7 @@
 #include <regex>
 #include <thread>
 
+#include "records/film_copy.h"
 #include "store/backup.h"
 #include "store/detail/case_fold.h"
 #include "store_support.h"
@@ -112,7 +113,7 @@ TEST_F(Store, OpensWithTheSqlite3ProgramAndSaysWhatItIs) {
     // Outside check: Debian's sqlite3 program.
     const fs::path db = dir_ / "library.db";
     EXPECT_EQ(sqlite(db, "PRAGMA application_id"), "1347177794\n"); // "PLMB" as a big-endian number
-    EXPECT_EQ(sqlite(db, "PRAGMA user_version"), "2\n");
+    EXPECT_EQ(sqlite(db, "PRAGMA user_version"), "3\n");
     EXPECT_EQ(sqlite(db, "PRAGMA integrity_check"), "ok\n");
     EXPECT_EQ(sqlite(db, "PRAGMA foreign_key_check"), "");
     EXPECT_EQ(sqlite(db, "SELECT name FROM player"), "Kim\n");
@@ -281,6 +282,44 @@ TEST_F(Store, OpensALibraryOfVersion1) {
     ASSERT_TRUE(library->rebuildIndex());
     EXPECT_EQ(*library->allLines(), before);
     EXPECT_EQ(library->lessons()->size(), 1U);
+}
+
+// The committed dump is a library of version 2, before copies of films had a table.
+TEST_F(Store, OpensALibraryOfVersion2AndFindsCopiesItKeptUnread) {
+    fs::create_directories(dir_);
+    const std::string dump = std::string(PLUMBMARK_SOURCE_DIR) + "/tests/core/store/library-version-2.sql";
+    run("sqlite3 '" + (dir_ / "library.db").string() + "' < '" + dump + "'");
+    const base::Id clip = *base::Id::fromHex("f412201a7171b8554247e814fd78e53a");
+    const std::string copy(64, 'c');
+    {
+        // What a newer device told such a library: kept without being understood.
+        records::Fact maker;
+        maker.id = clip;
+        maker.path = {*base::Id::fromHex("8eb8e2cd751ed7aaf204a1d58a938062"),
+                      *base::Id::fromHex("49ff98071e9ca6ca035a647671a0f5b9"),
+                      *base::Id::fromHex("ae3967651c75f8f32de2d863e5c4f6cd")};
+        maker.at.ms = 1795600000000;
+        maker.at.device = *base::Id::fromHex("238d949198559cdb5d4535ed7d92bc78");
+        const auto fact = records::bareCopyFact(maker, {std::string(64, 'a'), copy, 5, false});
+        const std::string line = *toText(fact);
+        std::ofstream sql(dir_ / "more.sql");
+        sql << "INSERT INTO fact VALUES ('" << fact.id.hex() << "','film_copy','" << clip.hex() << "','"
+            << line << "');\n";
+        for (const base::Id& owner : fact.path) {
+            sql << "INSERT INTO belongs VALUES ('" << owner.hex() << "','" << fact.id.hex() << "');\n";
+        }
+        sql.close();
+        run("sqlite3 '" + (dir_ / "library.db").string() + "' < '" + (dir_ / "more.sql").string() + "'");
+    }
+    const auto library = openLibrary(dir_);
+    ASSERT_NE(library, nullptr);
+    EXPECT_FALSE(library->readOnly());
+    EXPECT_EQ(library->allLines()->size(), 6U);
+    EXPECT_EQ(*library->check(), std::vector<std::string>());
+    ASSERT_EQ(library->clipsOfFilm(copy)->size(), 1U);
+    EXPECT_EQ((*library->clipsOfFilm(copy))[0].id, clip);
+    ASSERT_TRUE(library->rebuildIndex());
+    EXPECT_EQ(library->clipsOfFilm(copy)->size(), 1U);
 }
 
 TEST_F(Store, IndexTablesCanBeMadeAgainFromTheFacts) {

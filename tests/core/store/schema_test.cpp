@@ -51,17 +51,17 @@ TEST(Upgrade, MakesABackupFirstAndKeepsEverything) {
     const auto stage = tempFolder();
     { fill(*openLibrary(stage.path()), "film"); }
     const fs::path backup = stage.path() / "backup.db";
-    const std::array<Step, 3> all{steps()[0], steps()[1], goodStep};
+    const std::array<Step, 4> all{steps()[0], steps()[1], steps()[2], goodStep};
     {
         auto db = Database::open(stage.path() / "library.db", Database::Mode::readWrite);
         ASSERT_TRUE(db);
         ASSERT_TRUE(upgrade(*db, all, backup));
-        EXPECT_EQ(*db->number("PRAGMA user_version"), 3);
+        EXPECT_EQ(*db->number("PRAGMA user_version"), 4);
         EXPECT_EQ(*db->number("SELECT count(*) FROM fact"), 5);
     }
     auto copy = Database::open(backup, Database::Mode::readOnly);
     ASSERT_TRUE(copy);
-    EXPECT_EQ(*copy->number("PRAGMA user_version"), 2);
+    EXPECT_EQ(*copy->number("PRAGMA user_version"), 3);
     EXPECT_EQ(*copy->number("PRAGMA application_id"), kApplicationId);
     EXPECT_EQ(*copy->number("SELECT count(*) FROM fact"), 5);
 }
@@ -71,12 +71,12 @@ TEST(Upgrade, AFailingStepOrBackupChangesNothing) {
     { fill(*openLibrary(stage.path()), "film"); }
     auto db = Database::open(stage.path() / "library.db", Database::Mode::readWrite);
     ASSERT_TRUE(db);
-    const std::array<Step, 3> bad{steps()[0], steps()[1], badStep};
+    const std::array<Step, 4> bad{steps()[0], steps()[1], steps()[2], badStep};
     EXPECT_FALSE(upgrade(*db, bad, stage.path() / "backup.db"));
-    EXPECT_EQ(*db->number("PRAGMA user_version"), 2);
+    EXPECT_EQ(*db->number("PRAGMA user_version"), 3);
     EXPECT_EQ(*db->number("SELECT count(*) FROM pragma_table_info('player') WHERE name='shoe'"), 0);
 
-    const std::array<Step, 3> good{steps()[0], steps()[1], goodStep};
+    const std::array<Step, 4> good{steps()[0], steps()[1], steps()[2], goodStep};
     EXPECT_FALSE(upgrade(*db, good, stage.path() / "no" / "such" / "folder.db"));
-    EXPECT_EQ(*db->number("PRAGMA user_version"), 2);
+    EXPECT_EQ(*db->number("PRAGMA user_version"), 3);
 }

@@ -78,7 +78,11 @@ base::Result<std::optional<QuickLook>> quickLook(video::Clip& clip, body::Observ
     std::optional<base::Error> broken;
     bool cancelled = false;
     std::optional<base::Seconds> looked;
-    observer.restart();
+    if (options.near) {
+        observer.restartNear(*options.near);
+    } else {
+        observer.restart();
+    }
     const auto streamed = clip.stream(first, last, [&](const video::Frame& frame) {
         if (progress.cancelled()) {
             cancelled = true;

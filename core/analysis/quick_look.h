@@ -27,10 +27,12 @@ struct QuickOptions {
     base::Seconds from{0.0};         ///< looks begin here, presentation time
     std::optional<base::Seconds> to; ///< and end here; nothing: the clip's end
     base::Seconds lookEvery{0.05};
+    std::optional<body::Region>
+        near; ///< where the player is known to stand; nothing: the picture is searched
 };
 
-/// `observer` is used from its state of the moment (restarted first); it may serve many calls. Nothing when
-/// cancelled. Errors: "clip.damaged", those of body::Observer.
+/// `observer` is used from its state of the moment (restarted first, near the known place if there is one);
+/// it may serve many calls. Nothing when cancelled. Errors: "clip.damaged", those of body::Observer.
 base::Result<std::optional<QuickLook>> quickLook(video::Clip& clip, body::Observer& observer,
                                                  const Request& request, const QuickOptions& options,
                                                  const base::Progress& progress);

@@ -155,6 +155,11 @@ class NetworkObserver final : public Observer {
         searchedOnce_ = false;
     }
 
+    void restartNear(const Region& region) override {
+        restart();
+        last_ = region; // a search begins where somebody was last
+    }
+
     base::Result<std::optional<Observation>> observe(const video::Frame& frame) override {
         if (frame.empty() || frame.width() < 16 || frame.height() < 16) {
             next_.reset();

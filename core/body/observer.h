@@ -38,6 +38,10 @@ class Observer {
 
     /// Forgets where the player was.
     virtual void restart() = 0;
+
+    /// The same, but the first look goes where somebody is known to stand (the region of an earlier
+    /// observation, upright picture pixels); the picture is searched only when nobody is there.
+    virtual void restartNear(const Region& region) = 0;
 };
 
 /// Which frames deserve a look: one every 33 ms of real time, one every 12 ms while the hands move fast (the

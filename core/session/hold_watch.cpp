@@ -40,14 +40,8 @@ bool raised(const body::Observation& o, const marks::ShotContext& context) {
 
 } // namespace
 
-void HoldWatch::swing(base::Seconds time) {
-    swings_.push_back(time.value());
-    if (swings_.size() > 8) {
-        swings_.erase(swings_.begin());
-    }
-}
-
-std::optional<Hold> HoldWatch::push(const body::Observation& seen, int width, int height) {
+std::optional<Hold> HoldWatch::push(const body::Observation& seen, int width, int height,
+                                    std::span<const base::Seconds> swings) {
     std::optional<Hold> told;
     const bool up = raised(seen, context_);
     bool still = false;
@@ -64,8 +58,8 @@ std::optional<Hold> HoldWatch::push(const body::Observation& seen, int width, in
         const auto first = *since_;
         since_.reset();
         const auto from = looks_[first].time, to = looks_.back().time;
-        const bool ofSwing = std::any_of(swings_.begin(), swings_.end(), [&](double t) {
-            return t > from.value() - 1.5 && t < to.value() + 2.0;
+        const bool ofSwing = std::any_of(swings.begin(), swings.end(), [&](base::Seconds t) {
+            return t.value() > from.value() - 1.5 && t.value() < to.value() + 2.0;
         });
         if ((to - from).value() >= kLeastSeconds && !ofSwing) {
             // Address: the last look before the way up in which the hands were low and still.

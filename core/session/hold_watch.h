@@ -4,7 +4,7 @@
 
 #include <deque>
 #include <optional>
-#include <vector>
+#include <span>
 
 #include "analysis/analysis.h"
 #include "body/observation.h"
@@ -25,15 +25,14 @@ class HoldWatch {
   public:
     explicit HoldWatch(marks::ShotContext context, std::optional<double> rollDegrees = std::nullopt)
         : context_(context), roll_(rollDegrees) {}
-    std::optional<Hold> push(const body::Observation& seen, int width, int height);
-    /// A swing happened at `time`: what is held just before and after it belongs to it.
-    void swing(base::Seconds time);
+    /// `swings`: hits known so far; what is held just before and after one belongs to it.
+    std::optional<Hold> push(const body::Observation& seen, int width, int height,
+                             std::span<const base::Seconds> swings = {});
     static constexpr double kLeastSeconds = 1.0;
 
   private:
     std::deque<body::Observation> looks_;
     std::optional<std::size_t> since_; ///< index of the first held look
-    std::vector<double> swings_;
     marks::ShotContext context_;
     std::optional<double> roll_;
 };

@@ -27,6 +27,10 @@ bool coarse(int width, int height) {
 }
 constexpr double kSure = 0.7; ///< share of "good" from which it holds; 1 - kSure: does not hold
 constexpr std::size_t kMostJobs = 3;
+constexpr std::size_t kKeptHits = 8;
+/// Top to hit, seconds: downswings take 0.2 to 0.45; the rest is for slow swings and for the hit and a top
+/// told by the hands, each off by up to 0.2.
+constexpr double kLongestDown = 1.0;
 
 std::int64_t nowMs() {
     return std::chrono::duration_cast<std::chrono::milliseconds>(
@@ -44,15 +48,20 @@ void removeFilm(const std::filesystem::path& film) {
     std::filesystem::remove(film, ignored);
 }
 
-/// A full swing takes the hands up, down past the hips at the hit, and up again; what was only a waggle or a
-/// rehearsal does not. Smaller shots are told by their top alone. `hit`: presentation time, to a quarter
-/// second.
+/// A full swing takes the hands up to a top less than a second before the hit, down past the hips at the hit,
+/// and up again; what was only a waggle or a rehearsal does not. Smaller shots are told by their top alone.
+/// `hit`: presentation time, to a quarter second.
 bool showsSwing(const analysis::QuickLook& look, const marks::ShotContext& context, base::Seconds hit) {
-    if (marks::find(look.outcome.moments, marks::MomentId::top) == nullptr) {
+    const auto* top = marks::find(look.outcome.moments, marks::MomentId::top);
+    if (top == nullptr) {
         return false;
     }
     if (context.shot != marks::ShotKind::full && context.shot != marks::ShotKind::practice) {
         return true;
+    }
+    const double down = (hit - top->time).value();
+    if (down < 0.0 || down > kLongestDown) {
+        return false;
     }
     double before = 1e9, at = -1e9, after = 1e9; // height of the hands: 0 at the shoulders, 1 at the hips
     for (const auto& o : look.observations) {
@@ -130,18 +139,21 @@ PracticeSession::PracticeSession(const PracticeOptions& options, std::unique_ptr
       }()),
       observer_(std::move(observer)), judge_(std::move(judge)), holds_(options.context, options.rollDegrees) {
     if (options_.background) {
-        worker_ = std::thread([this] { work(); });
+        looker_ = std::thread([this] { lookOn(); });
+        judger_ = std::thread([this] { judgeOn(); });
     }
 }
 
 PracticeSession::~PracticeSession() {
-    if (worker_.joinable()) {
-        {
-            const std::lock_guard lock(mutex_);
-            stop_ = true;
+    {
+        const std::lock_guard lock(mutex_);
+        stop_ = true;
+    }
+    wake_.notify_all();
+    for (std::thread* thread : {&looker_, &judger_}) {
+        if (thread->joinable()) {
+            thread->join();
         }
-        wake_.notify_all();
-        worker_.join();
     }
     for (const auto& [take, at] : jobs_) {
         removeFilm(take.file);
@@ -168,6 +180,7 @@ base::Result<void> PracticeSession::frame(const video::Frame& frame) {
         return fed;
     }
     for (auto& take : recorder_.takes()) {
+        noteHit(take.hit);
         if (!options_.background) {
             judgeTake(take, nowMs());
             continue;
@@ -186,7 +199,7 @@ base::Result<void> PracticeSession::frame(const video::Frame& frame) {
             continue;
         }
         jobs_.emplace_back(std::move(take), nowMs());
-        wake_.notify_one();
+        wake_.notify_all();
     }
     if (!looked_ || (frame.time() - *looked_).value() >= kLookSeconds - 1e-4) {
         looked_ = frame.time();
@@ -199,7 +212,7 @@ base::Result<void> PracticeSession::frame(const video::Frame& frame) {
         } else {
             const std::lock_guard lock(mutex_);
             nextLook_ = frame; // newest wins
-            wake_.notify_one();
+            wake_.notify_all();
         }
     }
     return {};
@@ -212,44 +225,63 @@ base::Result<void> PracticeSession::sound(std::span<const float> mono, base::Sec
 base::Result<void> PracticeSession::finish() {
     auto closed = recorder_.close();
     for (auto& take : recorder_.takes()) {
+        noteHit(take.hit);
         if (!options_.background) {
             judgeTake(take, nowMs());
         } else {
             const std::lock_guard lock(mutex_);
             jobs_.emplace_back(std::move(take), nowMs());
-            wake_.notify_one();
+            wake_.notify_all();
         }
     }
     if (options_.background) {
         std::unique_lock lock(mutex_);
-        idle_.wait(lock, [this] { return jobs_.empty() && !busy_; });
+        idle_.wait(lock, [this] { return jobs_.empty() && !nextLook_ && !judging_ && !looking_; });
     }
     return closed;
 }
 
-void PracticeSession::work() {
+void PracticeSession::lookOn() {
     std::unique_lock lock(mutex_);
     for (;;) {
-        wake_.wait(lock, [this] { return stop_ || !jobs_.empty() || nextLook_; });
+        wake_.wait(lock, [this] { return stop_ || nextLook_; });
         if (stop_) {
             return;
         }
-        busy_ = true;
-        if (!jobs_.empty()) {
-            auto [take, at] = std::move(jobs_.front());
-            jobs_.pop_front();
-            lock.unlock();
-            judgeTake(take, at);
-            lock.lock();
-        } else {
-            const video::Frame frame = std::move(*nextLook_);
-            nextLook_.reset();
-            lock.unlock();
-            look(frame);
-            lock.lock();
-        }
-        busy_ = false;
+        const video::Frame frame = std::move(*nextLook_);
+        nextLook_.reset();
+        looking_ = true;
+        lock.unlock();
+        look(frame);
+        lock.lock();
+        looking_ = false;
         idle_.notify_all();
+    }
+}
+
+void PracticeSession::judgeOn() {
+    std::unique_lock lock(mutex_);
+    for (;;) {
+        wake_.wait(lock, [this] { return stop_ || !jobs_.empty(); });
+        if (stop_) {
+            return;
+        }
+        auto [take, at] = std::move(jobs_.front());
+        jobs_.pop_front();
+        judging_ = true;
+        lock.unlock();
+        judgeTake(take, at);
+        lock.lock();
+        judging_ = false;
+        idle_.notify_all();
+    }
+}
+
+void PracticeSession::noteHit(base::Seconds time) {
+    const std::lock_guard lock(mutex_);
+    hits_.push_back(time);
+    if (hits_.size() > kKeptHits) {
+        hits_.erase(hits_.begin());
     }
 }
 
@@ -261,7 +293,15 @@ void PracticeSession::look(const video::Frame& frame) {
     auto framing = judgeFraming(*seen, frame.width(), frame.height(), options_.context.view);
     std::optional<Hold> hold;
     if (*seen) {
-        hold = holds_.push(**seen, frame.width(), frame.height());
+        std::vector<base::Seconds> hits;
+        {
+            const std::lock_guard lock(mutex_);
+            hits = hits_;
+            if (framing.good()) {
+                standsIn_ = (*seen)->region;
+            }
+        }
+        hold = holds_.push(**seen, frame.width(), frame.height(), hits);
     }
     std::optional<PracticeRehearsal> rehearsal;
     if (hold) {
@@ -302,7 +342,6 @@ PracticeSession::verdictOf(const analysis::Outcome& outcome) const {
 }
 
 void PracticeSession::judgeTake(const capture::Take& take, std::int64_t finishedAt) {
-    holds_.swing(take.hit);
     PracticeSwing swing;
     swing.hit = take.hit;
     swing.how = take.how;
@@ -326,6 +365,10 @@ void PracticeSession::judgeTake(const capture::Take& take, std::int64_t finished
         quick.from = base::Seconds{std::max(0.0, hit.value() - 2.2)};
         if (!late) {
             quick.to = hit + base::Seconds{0.5};
+        }
+        {
+            const std::lock_guard lock(mutex_);
+            quick.near = standsIn_;
         }
         auto looked = analysis::quickLook(**clip, *judge_, request, quick, {});
         if (!looked || !*looked) {
@@ -377,6 +420,7 @@ void PracticeSession::judgeTake(const capture::Take& take, std::int64_t finished
     const std::lock_guard lock(mutex_);
     if (!isSwing) {
         ++summary_.noSwings;
+        std::erase(hits_, take.hit); // what is held around it may be a rehearsal
         removeFilm(take.file);
         return;
     }

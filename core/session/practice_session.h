@@ -40,7 +40,7 @@ enum class Feedback { everyThird, onlyOutside, every };
 
 struct PracticeOptions {
     marks::ShotContext context;
-    std::optional<double> rollDegrees; ///< the device's tilt, clockwise seen from behind it
+    std::optional<double> rollDegrees;                  ///< the device's tilt, clockwise seen from behind it
     std::string checkpoint = "head_inside_trail_ankle"; ///< of the standard playbook
     Feedback feedback = Feedback::everyThird;
     int dose = 30;                ///< swings and rehearsals after which it is enough for today
@@ -88,7 +88,7 @@ class PracticeSession {
     /// the like: practice needs the pose network.
     static base::Result<std::unique_ptr<PracticeSession>> create(const PracticeOptions& options,
                                                                  const analysis::NetworkBytes& network);
-    ~PracticeSession(); ///< stops the worker; takes that are not best or worst go away
+    ~PracticeSession(); ///< stops the threads; takes that are not best or worst go away
     PracticeSession(const PracticeSession&) = delete;
     PracticeSession& operator=(const PracticeSession&) = delete;
 
@@ -114,7 +114,9 @@ class PracticeSession {
   private:
     PracticeSession(const PracticeOptions& options, std::unique_ptr<body::Observer> observer,
                     std::unique_ptr<body::Observer> judge);
-    void work();
+    void lookOn();  ///< thread: follows the running picture
+    void judgeOn(); ///< thread: looks at takes, so that a verdict does not make the other one blind
+    void noteHit(base::Seconds time);
     void look(const video::Frame& frame);
     void judgeTake(const capture::Take& take, std::int64_t finishedAt);
     [[nodiscard]] bool keepFilm(const PracticeSwing& swing);
@@ -135,10 +137,12 @@ class PracticeSession {
     std::deque<std::pair<capture::Take, std::int64_t>> jobs_;
     News news_;
     PracticeSummary summary_;
-    bool busy_ = false, stop_ = false;
+    std::vector<base::Seconds> hits_;      ///< of takes that are, or may still prove to be, a swing
+    std::optional<body::Region> standsIn_; ///< the player at the last well-framed look
+    bool looking_ = false, judging_ = false, stop_ = false;
     int goodLooks_ = 0;
     bool framed_ = false;
-    std::thread worker_;
+    std::thread looker_, judger_;
 };
 
 /// Writes what was practised into the plan's log: one fact for the swings, one for the rehearsals. Errors:

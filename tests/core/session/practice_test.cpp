@@ -95,11 +95,12 @@ struct Held {
     int count = 0;
     double seconds = 0;
 };
-Held watch(HoldWatch& holds, double until, const std::function<base::Vec2(double)>& hands) {
+Held watch(HoldWatch& holds, double until, const std::function<base::Vec2(double)>& hands,
+           const std::vector<base::Seconds>& swings = {}) {
     Held held;
     for (int i = 0; i * 0.1 < until; ++i) {
         const double t = i * 0.1;
-        if (const auto hold = holds.push(person(640, 660, 460, hands(t), t), kWidth, kHeight)) {
+        if (const auto hold = holds.push(person(640, 660, 460, hands(t), t), kWidth, kHeight, swings)) {
             ++held.count;
             held.seconds = (hold->to - hold->from).value();
         }
@@ -131,8 +132,7 @@ TEST(HoldWatch, CountsAHeldTopAndNoFinish) {
     HoldWatch third(context);
     EXPECT_EQ(watch(third, 8, path(kFinish, 1.8)).count, 0) << "a finish";
     HoldWatch fourth(context);
-    fourth.swing(base::Seconds{2.5});
-    EXPECT_EQ(watch(fourth, 8, path(kTop, 1.8)).count, 0) << "part of a swing";
+    EXPECT_EQ(watch(fourth, 8, path(kTop, 1.8), {base::Seconds{2.5}}).count, 0) << "part of a swing";
     marks::ShotContext left = context;
     left.hand = marks::Hand::left;
     HoldWatch fifth(left);

@@ -13,11 +13,20 @@ namespace {
 using body::Point;
 
 constexpr double kKeepSeconds = 20.0;
-constexpr double kStillShare = 0.020; ///< statures between two looks, per 0.1 s: above the network's jitter
+constexpr double kStillShare = 0.020; ///< statures between two looks, per 0.1 s
 constexpr double kPlaceShare = 0.060; ///< statures from where the hold began
 
 base::Vec2 handsOf(const body::Observation& o) {
     return base::midpoint(o[Point::left_wrist].direct, o[Point::right_wrist].direct);
+}
+
+/// The hands without the network's jitter of some 0.015 statures from look to look, which would end a hold
+/// that goes on: the middle one of three looks, in each direction.
+base::Vec2 calm(base::Vec2 a, base::Vec2 b, base::Vec2 c) {
+    const auto middle = [](double x, double y, double z) {
+        return std::max(std::min(x, y), std::min(std::max(x, y), z));
+    };
+    return {middle(a.x, b.x, c.x), middle(a.y, b.y, c.y)};
 }
 
 /// Trunk length / stature: 0.288 (Drillis & Contini 1966).
@@ -40,28 +49,28 @@ bool raised(const body::Observation& o, const marks::ShotContext& context) {
 
 } // namespace
 
-std::optional<Hold> HoldWatch::push(const body::Observation& seen, int width, int height,
-                                    std::span<const base::Seconds> swings) {
+std::optional<Hold> HoldWatch::push(const body::Observation& seen, int width, int height) {
     std::optional<Hold> told;
     const bool up = raised(seen, context_);
     bool still = false;
+    base::Vec2 hands = handsOf(seen);
+    if (looks_.size() >= 2) {
+        hands = calm(handsOf(looks_[looks_.size() - 2]), handsOf(looks_.back()), hands);
+    }
     if (!looks_.empty()) {
-        const auto& last = looks_.back();
-        const double dt = (seen.time - last.time).value();
-        const double move = base::length(handsOf(seen) - handsOf(last)) / sizeOf(seen);
+        const double dt = (seen.time - looks_.back().time).value();
+        const double move = base::length(hands - hands_) / sizeOf(seen);
         still = dt > 0 && dt < 0.6 && move < kStillShare * std::max(1.0, dt / 0.1);
-        if (since_ && base::length(handsOf(seen) - handsOf(looks_[*since_])) > kPlaceShare * sizeOf(seen)) {
+        if (since_ && base::length(hands - heldAt_) > kPlaceShare * sizeOf(seen)) {
             still = false;
         }
     }
+    hands_ = hands;
     if (since_ && !(up && still)) {
         const auto first = *since_;
         since_.reset();
         const auto from = looks_[first].time, to = looks_.back().time;
-        const bool ofSwing = std::any_of(swings.begin(), swings.end(), [&](base::Seconds t) {
-            return t.value() > from.value() - 1.5 && t.value() < to.value() + 2.0;
-        });
-        if ((to - from).value() >= kLeastSeconds && !ofSwing) {
+        if ((to - from).value() >= kLeastSeconds) {
             // Address: the last look before the way up in which the hands were low and still.
             std::optional<std::size_t> address;
             for (std::size_t i = 1; i < first; ++i) {
@@ -95,6 +104,7 @@ std::optional<Hold> HoldWatch::push(const body::Observation& seen, int width, in
         }
     } else if (!since_ && up && still) {
         since_ = looks_.size(); // this one
+        heldAt_ = hands;
     }
     looks_.push_back(seen);
     while (!looks_.empty() && (seen.time - looks_.front().time).value() > kKeepSeconds) {
@@ -104,6 +114,44 @@ std::optional<Hold> HoldWatch::push(const body::Observation& seen, int width, in
         }
     }
     return told;
+}
+
+void HoldSorter::hit(base::Seconds time) {
+    constexpr std::size_t kKept = 8;
+    hits_.push_back({time, std::nullopt});
+    if (hits_.size() > kKept) {
+        hits_.erase(hits_.begin());
+    }
+}
+
+void HoldSorter::judged(base::Seconds hit, bool isSwing) {
+    for (Hit& h : hits_) {
+        if (h.time == hit) {
+            h.isSwing = isSwing;
+        }
+    }
+}
+
+std::vector<Hold> HoldSorter::rehearsals(std::optional<base::Seconds> now) {
+    std::vector<Hold> sure;
+    std::erase_if(holds_, [&](Hold& hold) {
+        bool open = now && now->value() < hold.to.value() + kHitAfter + kToldAfter;
+        for (const Hit& hit : hits_) {
+            const double t = hit.time.value();
+            if (t < hold.from.value() - kHitBefore || t > hold.to.value() + kHitAfter) {
+                continue;
+            }
+            if (hit.isSwing.value_or(false)) {
+                return true; // that swing's
+            }
+            open = open || !hit.isSwing;
+        }
+        if (!open) {
+            sure.push_back(std::move(hold));
+        }
+        return !open;
+    });
+    return sure;
 }
 
 } // namespace plumbmark::session

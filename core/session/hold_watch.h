@@ -4,7 +4,7 @@
 
 #include <deque>
 #include <optional>
-#include <span>
+#include <vector>
 
 #include "analysis/analysis.h"
 #include "body/observation.h"
@@ -25,16 +25,38 @@ class HoldWatch {
   public:
     explicit HoldWatch(marks::ShotContext context, std::optional<double> rollDegrees = std::nullopt)
         : context_(context), roll_(rollDegrees) {}
-    /// `swings`: hits known so far; what is held just before and after one belongs to it.
-    std::optional<Hold> push(const body::Observation& seen, int width, int height,
-                             std::span<const base::Seconds> swings = {});
+    std::optional<Hold> push(const body::Observation& seen, int width, int height);
     static constexpr double kLeastSeconds = 1.0;
 
   private:
     std::deque<body::Observation> looks_;
     std::optional<std::size_t> since_; ///< index of the first held look
+    base::Vec2 hands_, heldAt_;        ///< without jitter: at the last look, and where the hold began
     marks::ShotContext context_;
     std::optional<double> roll_;
+};
+
+/// Which holds were rehearsals: one with a hit just before or after it belongs to that swing. A hold is kept
+/// back until no such hit can come any more and every one that came has been judged.
+class HoldSorter {
+  public:
+    void held(Hold hold) { holds_.push_back(std::move(hold)); }
+    void hit(base::Seconds time); /// a take was cut out; it may prove to be no swing
+    void judged(base::Seconds hit, bool isSwing);
+    /// The rehearsals that are sure at `now` (camera time; nothing: no more hits will come), oldest first.
+    std::vector<Hold> rehearsals(std::optional<base::Seconds> now);
+
+    static constexpr double kHitBefore = 1.5; ///< seconds before the hold in which a hit makes it a swing's
+    static constexpr double kHitAfter = 0.8;  ///< and after it: a pause at the top, then the way down
+    static constexpr double kToldAfter = 1.6; ///< so long after a hit its take is cut out
+
+  private:
+    struct Hit {
+        base::Seconds time;
+        std::optional<bool> isSwing; ///< nothing: not judged yet
+    };
+    std::vector<Hold> holds_;
+    std::vector<Hit> hits_; ///< the last few
 };
 
 } // namespace plumbmark::session

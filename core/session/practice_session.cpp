@@ -27,7 +27,6 @@ bool coarse(int width, int height) {
 }
 constexpr double kSure = 0.7; ///< share of "good" from which it holds; 1 - kSure: does not hold
 constexpr std::size_t kMostJobs = 3;
-constexpr std::size_t kKeptHits = 8;
 /// Top to hit, seconds: downswings take 0.2 to 0.45; the rest is for slow swings and for the hit and a top
 /// told by the hands, each off by up to 0.2.
 constexpr double kLongestDown = 1.0;
@@ -188,6 +187,7 @@ base::Result<void> PracticeSession::frame(const video::Frame& frame) {
         const std::lock_guard lock(mutex_);
         if (jobs_.size() >= kMostJobs) {
             // Rather no verdict than a late one; the swing still counts.
+            sorter_.judged(take.hit, true);
             PracticeSwing swing;
             swing.number = ++summary_.swings;
             ++summary_.cannotTell;
@@ -238,6 +238,8 @@ base::Result<void> PracticeSession::finish() {
         std::unique_lock lock(mutex_);
         idle_.wait(lock, [this] { return jobs_.empty() && !nextLook_ && !judging_ && !looking_; });
     }
+    const std::lock_guard lock(mutex_);
+    countRehearsals(std::nullopt);
     return closed;
 }
 
@@ -279,9 +281,20 @@ void PracticeSession::judgeOn() {
 
 void PracticeSession::noteHit(base::Seconds time) {
     const std::lock_guard lock(mutex_);
-    hits_.push_back(time);
-    if (hits_.size() > kKeptHits) {
-        hits_.erase(hits_.begin());
+    sorter_.hit(time);
+}
+
+void PracticeSession::countRehearsals(std::optional<base::Seconds> now) {
+    for (const Hold& hold : sorter_.rehearsals(now)) {
+        auto [verdict, result] = verdictOf(hold.outcome);
+        if (coarse(hold.outcome.scene.width, hold.outcome.scene.height)) {
+            verdict = PracticeVerdict::cannotTell;
+        }
+        const bool counted = verdict == PracticeVerdict::holds;
+        ++(counted ? summary_.rehearsals : summary_.rehearsalsOutside);
+        summary_.enough = summary_.swings + summary_.rehearsals >= options_.dose;
+        news_.rehearsals.push_back(
+            {hold.from, hold.to, verdict, result ? result->value : std::nullopt, counted});
     }
 }
 
@@ -293,35 +306,20 @@ void PracticeSession::look(const video::Frame& frame) {
     auto framing = judgeFraming(*seen, frame.width(), frame.height(), options_.context.view);
     std::optional<Hold> hold;
     if (*seen) {
-        std::vector<base::Seconds> hits;
-        {
-            const std::lock_guard lock(mutex_);
-            hits = hits_;
-            if (framing.good()) {
-                standsIn_ = (*seen)->region;
-            }
-        }
-        hold = holds_.push(**seen, frame.width(), frame.height(), hits);
-    }
-    std::optional<PracticeRehearsal> rehearsal;
-    if (hold) {
-        auto [verdict, result] = verdictOf(hold->outcome);
-        if (coarse(frame.width(), frame.height())) {
-            verdict = PracticeVerdict::cannotTell;
-        }
-        rehearsal = PracticeRehearsal{hold->from, hold->to, verdict, result ? result->value : std::nullopt,
-                                      verdict == PracticeVerdict::holds};
+        hold = holds_.push(**seen, frame.width(), frame.height());
     }
     const std::lock_guard lock(mutex_);
+    if (*seen && framing.good()) {
+        standsIn_ = (*seen)->region;
+    }
     // Three good looks in a row: the player stands there, and did not only pass by.
     goodLooks_ = framing.good() ? goodLooks_ + 1 : 0;
     framed_ = framed_ || goodLooks_ >= 3;
     news_.framing = std::move(framing);
-    if (rehearsal && framed_) {
-        ++(rehearsal->counted ? summary_.rehearsals : summary_.rehearsalsOutside);
-        summary_.enough = summary_.swings + summary_.rehearsals >= options_.dose;
-        news_.rehearsals.push_back(std::move(*rehearsal));
+    if (hold && framed_) {
+        sorter_.held(std::move(*hold));
     }
+    countRehearsals(frame.time());
 }
 
 std::pair<PracticeVerdict, const coaching::CheckpointResult*>
@@ -418,9 +416,9 @@ void PracticeSession::judgeTake(const capture::Take& take, std::int64_t finished
             (take.begin + base::Seconds{take.frames / std::max(1.0, take.measuredFps)} - take.hit).value());
 
     const std::lock_guard lock(mutex_);
+    sorter_.judged(take.hit, isSwing);
     if (!isSwing) {
         ++summary_.noSwings;
-        std::erase(hits_, take.hit); // what is held around it may be a rehearsal
         removeFilm(take.file);
         return;
     }

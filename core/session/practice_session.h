@@ -117,6 +117,7 @@ class PracticeSession {
     void lookOn();  ///< thread: follows the running picture
     void judgeOn(); ///< thread: looks at takes, so that a verdict does not make the other one blind
     void noteHit(base::Seconds time);
+    void countRehearsals(std::optional<base::Seconds> now); ///< with the mutex held
     void look(const video::Frame& frame);
     void judgeTake(const capture::Take& take, std::int64_t finishedAt);
     [[nodiscard]] bool keepFilm(const PracticeSwing& swing);
@@ -137,7 +138,7 @@ class PracticeSession {
     std::deque<std::pair<capture::Take, std::int64_t>> jobs_;
     News news_;
     PracticeSummary summary_;
-    std::vector<base::Seconds> hits_;      ///< of takes that are, or may still prove to be, a swing
+    HoldSorter sorter_;
     std::optional<body::Region> standsIn_; ///< the player at the last well-framed look
     bool looking_ = false, judging_ = false, stop_ = false;
     int goodLooks_ = 0;

@@ -95,12 +95,11 @@ struct Held {
     int count = 0;
     double seconds = 0;
 };
-Held watch(HoldWatch& holds, double until, const std::function<base::Vec2(double)>& hands,
-           const std::vector<base::Seconds>& swings = {}) {
+Held watch(HoldWatch& holds, double until, const std::function<base::Vec2(double)>& hands) {
     Held held;
     for (int i = 0; i * 0.1 < until; ++i) {
         const double t = i * 0.1;
-        if (const auto hold = holds.push(person(640, 660, 460, hands(t), t), kWidth, kHeight, swings)) {
+        if (const auto hold = holds.push(person(640, 660, 460, hands(t), t), kWidth, kHeight)) {
             ++held.count;
             held.seconds = (hold->to - hold->from).value();
         }
@@ -131,12 +130,50 @@ TEST(HoldWatch, CountsAHeldTopAndNoFinish) {
     EXPECT_EQ(watch(second, 8, path(kTop, 0.4)).count, 0) << "too short";
     HoldWatch third(context);
     EXPECT_EQ(watch(third, 8, path(kFinish, 1.8)).count, 0) << "a finish";
-    HoldWatch fourth(context);
-    EXPECT_EQ(watch(fourth, 8, path(kTop, 1.8), {base::Seconds{2.5}}).count, 0) << "part of a swing";
     marks::ShotContext left = context;
     left.hand = marks::Hand::left;
-    HoldWatch fifth(left);
-    EXPECT_EQ(watch(fifth, 8, path({0.2, 0.35}, 1.8)).count, 1) << "a left-hander's top is on the other side";
+    HoldWatch fourth(left);
+    EXPECT_EQ(watch(fourth, 8, path({0.2, 0.35}, 1.8)).count, 1)
+        << "a left-hander's top is on the other side";
+}
+
+TEST(HoldWatch, LooksThatJitterDoNotEndAHold) {
+    const marks::ShotContext context;
+    HoldWatch holds(context);
+    const Held held = watch(holds, 8, [](double t) {
+        // 0.015 statures to and fro from look to look, as the pose network's hands do.
+        const double jitter = static_cast<int>(std::lround(t * 10)) % 3 == 0 ? 0.015 : -0.0075;
+        const auto hands =
+            t < 4.8 ? between(kAddress, kTop, (t - 1.5) / 1.5) : between(kTop, kAddress, (t - 4.8) / 1.5);
+        return hands + base::Vec2{jitter, -jitter};
+    });
+    EXPECT_EQ(held.count, 1);
+    EXPECT_NEAR(held.seconds, 1.8, 0.5);
+}
+
+TEST(HoldSorter, ASwingsHoldIsNoRehearsalAndAFalseHitHidesNone) {
+    const auto hold = [](double from, double to) { return Hold{base::Seconds{from}, base::Seconds{to}, {}}; };
+    HoldSorter sorter;
+    sorter.held(hold(10, 12));
+    EXPECT_TRUE(sorter.rehearsals(base::Seconds{12.1}).empty()) << "a hit may still come";
+    EXPECT_EQ(sorter.rehearsals(base::Seconds{15}).size(), 1U);
+    EXPECT_TRUE(sorter.rehearsals(std::nullopt).empty()) << "told once";
+
+    sorter.hit(base::Seconds{21});
+    sorter.held(hold(22, 24)); // a finish held in view of a down-the-line camera
+    EXPECT_TRUE(sorter.rehearsals(base::Seconds{30}).empty()) << "not judged yet";
+    sorter.judged(base::Seconds{21}, true);
+    EXPECT_TRUE(sorter.rehearsals(std::nullopt).empty()) << "that swing's";
+
+    sorter.hit(base::Seconds{31});
+    sorter.held(hold(32, 34));
+    sorter.judged(base::Seconds{31}, false);
+    EXPECT_EQ(sorter.rehearsals(base::Seconds{40}).size(), 1U) << "no swing was there";
+
+    sorter.held(hold(50, 52));
+    sorter.hit(base::Seconds{52.5}); // a pause at the top, then the ball
+    sorter.judged(base::Seconds{52.5}, true);
+    EXPECT_TRUE(sorter.rehearsals(std::nullopt).empty());
 }
 
 TEST(Practice, AnUnknownCheckpointIsRefusedInOneSentence) {

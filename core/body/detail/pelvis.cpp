@@ -93,22 +93,18 @@ std::vector<std::optional<PelvisMiddle>> pelvisMiddles(const std::vector<PelvisL
     for (std::size_t i = 0; i < n; ++i) {
         rows[i] = rowsOf(looks[i], stature);
     }
-    // How wide the pelvis usually is: from looks with the hands above the hips, where no arm can widen it,
-    // and the wider of those, where it stands square.
+    // How wide the pelvis usually is: of the looks without an arm at the row's edges the wider ones, where it
+    // stands square. All of the swing counts: cut to the looks with the hands up, a wide stance at address
+    // would pass for something behind the player.
     std::array<double, kRows> usual{};
     std::array<Known, kRows> widths;
     for (std::size_t r = 0; r < kRows; ++r) {
-        std::vector<double> free, all;
+        std::vector<double> told;
         for (std::size_t i = 0; i < n; ++i) {
             if (rows[i][r].left && rows[i][r].right) {
-                const double w = *rows[i][r].right - *rows[i][r].left;
-                all.push_back(w);
-                if (looks[i].hands.y < looks[i].hips.y - 0.05 * stature) {
-                    free.push_back(w);
-                }
+                told.push_back(*rows[i][r].right - *rows[i][r].left);
             }
         }
-        auto& told = free.size() >= 5 ? free : all;
         if (told.size() >= 3) {
             usual[r] = quantile(told, 0.7);
         }

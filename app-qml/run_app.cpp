@@ -9,6 +9,7 @@
 
 #include "bridge/app_model.h"
 #include "store/library.h"
+#include "store/pending_restore.h"
 
 namespace plumbmark::app {
 
@@ -33,6 +34,12 @@ bridge::AppModel& RunningApp::model() {
 base::Result<std::unique_ptr<RunningApp>> RunningApp::start(const AppOptions& options) {
     store::LibraryOptions libraryOptions;
     libraryOptions.folder = options.library;
+    // What a person has asked for before the app was closed (Backups on the exchange page).
+    std::string restored;
+    if (const auto done = store::runNotedRestore(libraryOptions)) {
+        restored = done->ok() ? "The backup was put in place; what was here before lies among the backups."
+                              : done->error().sentence;
+    }
     auto library = store::Library::open(libraryOptions);
     if (!library.ok()) {
         return library.error();
@@ -41,7 +48,7 @@ base::Result<std::unique_ptr<RunningApp>> RunningApp::start(const AppOptions& op
     Parts& parts = *app->parts_;
     parts.library = std::move(*library);
     parts.model = std::make_unique<bridge::AppModel>(bridge::AppModel::Parts{
-        *parts.library, options.network, *options.places, options.demo, options.camera});
+        *parts.library, options.network, *options.places, options.demo, options.camera, restored});
     parts.engine = std::make_unique<QQmlApplicationEngine>();
     parts.engine->addImportPath(QStringLiteral("qrc:/qt/qml"));
     QVariantMap properties{{QStringLiteral("app"), QVariant::fromValue(parts.model.get())},

@@ -19,12 +19,17 @@ AppModel::AppModel(const Parts& parts, QObject* parent)
         QQmlEngine::setObjectOwnership(film_.get(), QQmlEngine::CppOwnership);
         connect(film_.get(), &FilmModel::takeStored, this, [this] { lessons_->load(); });
     }
+    exchange_ = std::make_unique<ExchangeModel>(*library_, network_, parts.places, *settings_);
+    connect(exchange_.get(), &ExchangeModel::libraryChanged, this, [this] { lessons_->load(); });
     for (QObject* model : {static_cast<QObject*>(settings_.get()), static_cast<QObject*>(lessons_.get()),
                            static_cast<QObject*>(players_.get()), static_cast<QObject*>(player_.get()),
-                           static_cast<QObject*>(bringIn_.get())}) {
+                           static_cast<QObject*>(exchange_.get()), static_cast<QObject*>(bringIn_.get())}) {
         QQmlEngine::setObjectOwnership(model, QQmlEngine::CppOwnership);
     }
     notice_ = QString::fromStdString(library_->notice());
+    if (notice_.isEmpty()) {
+        notice_ = QString::fromStdString(parts.restored);
+    }
     if (notice_.isEmpty() && !network_) {
         notice_ = tr("The pose network is not on this device: body marks must be placed by hand.");
     }

@@ -9,6 +9,7 @@
 
 #include "bridge/bring_in_model.h"
 #include "bridge/compare_model.h"
+#include "bridge/exchange_model.h"
 #include "bridge/film_model.h"
 #include "bridge/lessons_model.h"
 #include "bridge/player_model.h"
@@ -29,6 +30,7 @@ class AppModel : public QObject {
     Q_PROPERTY(plumbmark::bridge::FilmModel* film READ film CONSTANT)
     Q_PROPERTY(plumbmark::bridge::PlayersModel* players READ players CONSTANT)
     Q_PROPERTY(plumbmark::bridge::PlayerModel* player READ player CONSTANT)
+    Q_PROPERTY(plumbmark::bridge::ExchangeModel* exchange READ exchange CONSTANT)
     Q_PROPERTY(plumbmark::bridge::SettingsModel* settings READ settings CONSTANT)
     Q_PROPERTY(plumbmark::bridge::SwingModel* swing READ swing NOTIFY swingChanged)
     Q_PROPERTY(plumbmark::bridge::CompareModel* compare READ compare NOTIFY compareChanged)
@@ -42,6 +44,7 @@ class AppModel : public QObject {
         const ports::Places& places;
         DemoFilm demo;                   ///< empty: this build has no demo
         ports::Camera* camera = nullptr; ///< nothing: no filming
+        std::string restored = {};       ///< what the start has to tell about a backup put in place
     };
     explicit AppModel(const Parts& parts, QObject* parent = nullptr);
     ~AppModel() override;
@@ -51,6 +54,7 @@ class AppModel : public QObject {
     [[nodiscard]] FilmModel* film() { return film_.get(); }
     [[nodiscard]] PlayersModel* players() { return players_.get(); }
     [[nodiscard]] PlayerModel* player() { return player_.get(); }
+    [[nodiscard]] ExchangeModel* exchange() { return exchange_.get(); }
     [[nodiscard]] SettingsModel* settings() { return settings_.get(); }
     [[nodiscard]] SwingModel* swing() { return swing_.get(); }
     [[nodiscard]] CompareModel* compare() { return compare_.get(); }
@@ -80,6 +84,7 @@ class AppModel : public QObject {
     std::unique_ptr<PlayersModel> players_;
     std::unique_ptr<PlayerModel> player_;
     std::unique_ptr<BringInModel> bringIn_;
+    std::unique_ptr<ExchangeModel> exchange_;
     std::unique_ptr<FilmModel> film_;
     std::unique_ptr<SwingModel> swing_;
     std::unique_ptr<CompareModel> compare_;

@@ -30,6 +30,10 @@ class SettingsModel : public QObject {
     void setLeftHanded(bool left) { set("screen/leftHanded", left); }
     void setTextScale(double scale) { set("screen/textScale", scale); }
 
+    /// Through which lessons are exchanged; empty: none is chosen.
+    [[nodiscard]] QString sharedFolder() const { return settings_.value("exchange/folder").toString(); }
+    void setSharedFolder(const QString& folder) { settings_.setValue("exchange/folder", folder); }
+
     /// Answers given last when a clip was brought in.
     [[nodiscard]] QString lastAnswer(const QString& question, const QString& otherwise) const {
         return settings_.value("bringIn/" + question, otherwise).toString();

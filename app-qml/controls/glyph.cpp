@@ -145,6 +145,12 @@ Drawing drawing(const QString& name) {
         polyline(d.lines, {{15, 3.5}, {18.5, 7}, {15, 10.5}});
         polyline(d.lines, {{20, 12}, {20, 17}, {6, 17}});
         polyline(d.lines, {{9, 13.5}, {5.5, 17}, {9, 20.5}});
+    } else if (name == u"exchange") { // out of a tray and into it
+        polyline(d.lines, {{4, 14}, {4, 20}, {20, 20}, {20, 14}});
+        polyline(d.lines, {{8.5, 15}, {8.5, 4}});
+        polyline(d.lines, {{5, 7.5}, {8.5, 4}, {12, 7.5}});
+        polyline(d.lines, {{15.5, 4}, {15.5, 15}});
+        polyline(d.lines, {{12, 11.5}, {15.5, 15}, {19, 11.5}});
     } else if (name == u"strip") {
         d.lines.addRoundedRect(QRectF(2.5, 6, 5.5, 12), 1, 1);
         d.lines.addRoundedRect(QRectF(9.25, 6, 5.5, 12), 1, 1);

@@ -11,6 +11,7 @@ FocusScope {
     signal bringIn()
     signal film()
     signal players()
+    signal exchange()
     signal openSwing(string clip, string title)
     readonly property bool empty: app.lessons.count === 0 && app.lessons.search === ""
 
@@ -28,6 +29,12 @@ FocusScope {
                     label: qsTr("Film")
                     outlined: false
                     onClicked: page.film()
+                },
+                IconButton {
+                    glyph: "exchange"
+                    label: qsTr("Exchange and keep")
+                    outlined: false
+                    onClicked: page.exchange()
                 },
                 IconButton {
                     glyph: "hand-swap"

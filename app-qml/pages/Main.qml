@@ -49,6 +49,7 @@ Window {
         onBringIn: root.page = "bringIn"
         onFilm: root.page = "film"
         onPlayers: root.page = "players"
+        onExchange: root.page = "exchange"
         onOpenSwing: (clip, title) => root.app.openSwing(clip, title)
     }
     Loader {
@@ -74,6 +75,16 @@ Window {
             onBack: root.page = "lessons"
             onBringInInstead: root.page = "bringIn"
             onOpenSwing: (clip, title) => root.app.openSwing(clip, title)
+        }
+    }
+    Loader {
+        anchors.fill: parent
+        active: root.page === "exchange"
+        focus: active
+        sourceComponent: ExchangePage {
+            exchange: root.app.exchange
+            focus: true
+            onBack: root.page = "lessons"
         }
     }
     Loader {

@@ -17,14 +17,16 @@ constexpr std::uint8_t kGrey = 40;
 
 /// How far the head may reach from one of its points, as a share of the stature. From the nose to the back of
 /// the head is about 0.12, from the centre to the crown 0.065; a cap and hair come on top.
+/// `beside`: where the head's centre is known too and the point only widens what lies about that.
 struct Reach {
     Landmark point;
-    double share;
+    double share, beside;
 };
-constexpr std::array kHead{Reach{Landmark::head_centre, 0.10}, Reach{Landmark::nose, 0.13},
-                           Reach{Landmark::lead_ear, 0.11},    Reach{Landmark::trail_ear, 0.11},
-                           Reach{Landmark::head_crown, 0.05},  Reach{Landmark::head_front, 0.05},
-                           Reach{Landmark::head_back, 0.05}};
+constexpr std::array kHead{
+    Reach{Landmark::head_centre, 0.085, 0.085}, Reach{Landmark::nose, 0.13, 0.03},
+    Reach{Landmark::lead_ear, 0.11, 0.03},      Reach{Landmark::trail_ear, 0.11, 0.03},
+    Reach{Landmark::head_crown, 0.12, 0.025},   Reach{Landmark::head_front, 0.12, 0.025},
+    Reach{Landmark::head_back, 0.12, 0.025}};
 
 struct Edges {
     double left, top, right, bottom;
@@ -64,14 +66,16 @@ std::optional<double> statureIn(const marks::Track& track) {
     const auto at = heights.begin() + static_cast<std::ptrdiff_t>((heights.size() - 1) * 9 / 10);
     std::nth_element(heights.begin(), at, heights.end());
     // From the eyes or ears down rather than from the crown, and bent over: never too small.
-    return *at * 1.15;
+    return *at * 1.08;
 }
 
 std::optional<Edges> headIn(const marks::FrameMarks& frame, double stature) {
     std::optional<Edges> all;
+    const bool centre = frame[Landmark::head_centre].has_value();
     for (const Reach& reach : kHead) {
         if (const auto& mark = frame[reach.point]) {
-            const double r = reach.share * stature + 3.0 * mark->sigma;
+            const double r = (centre ? reach.beside : reach.share) * stature +
+                             (centre && reach.point != Landmark::head_centre ? 1.0 : 3.0) * mark->sigma;
             const Edges one{mark->at.x - r, mark->at.y - r, mark->at.x + r, mark->at.y + r};
             if (all) {
                 all->take(one);

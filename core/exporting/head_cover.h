@@ -15,7 +15,7 @@ namespace plumbmark::exporting {
 /// Where the head is covered in each frame (one box a frame of the track; upright picture pixels, whole
 /// numbers, inside the picture). Around every landmark of the head lies a margin taken from the player's
 /// size in the picture (the head is about 0.13 of the stature high, Drillis and Contini 1966, from memory)
-/// and three sigma of the landmark. A box holds for at least five frames (and 0.03 s) before and after its
+/// and three sigma of the head's centre (of each point where that is not known). A box holds for at least five frames (and 0.03 s) before and after its
 /// own, so that a single wrong frame does not bare the head. Where the head is unknown the cover does not
 /// vanish: it holds what lies before and after and grows with the time to the nearer of them (one stature a
 /// second, more than a walking person covers), at last to the whole picture. Empty when the head is known in no

@@ -114,6 +114,16 @@ int main(int argc, char** argv) {
                 continue;
             }
             must(save(app, name("lessons")), "lessons");
+            must(app.tap("Exchange and keep"), "exchange");
+            must(app.waitFor("Save a lesson to a file"), "files");
+            must(save(app, name("exchange")), "exchange");
+            must(app.tap("Devices"), "devices");
+            must(save(app, name("devices")), "devices");
+            must(app.tap("Consent"), "consent");
+            must(save(app, name("consent")), "consent");
+            must(app.tap("Backups"), "backups");
+            must(save(app, name("backups")), "backups");
+            must(app.tap("Back"), "back");
             must(app.tap("Bring in a clip"), "bring in");
             must(app.waitFor("Film alex"), "films");
             must(save(app, name("films")), "films");

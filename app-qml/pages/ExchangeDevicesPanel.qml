@@ -11,6 +11,7 @@ Column {
     spacing: Theme.pad * 1.5
 
     BodyText {
+        width: parent.width
         text: qsTr("Send to a device beside this one")
         font.pixelSize: Theme.titleSize
         font.bold: true
@@ -68,6 +69,7 @@ Column {
         color: Theme.edge
     }
     BodyText {
+        width: parent.width
         text: qsTr("Receive")
         font.pixelSize: Theme.titleSize
         font.bold: true
@@ -91,6 +93,7 @@ Column {
         color: Theme.edge
     }
     BodyText {
+        width: parent.width
         text: qsTr("Shared folder")
         font.pixelSize: Theme.titleSize
         font.bold: true

@@ -11,6 +11,7 @@ Column {
     spacing: Theme.pad * 1.5
 
     BodyText {
+        width: parent.width
         text: qsTr("Save a lesson to a file")
         font.pixelSize: Theme.titleSize
         font.bold: true
@@ -46,6 +47,7 @@ Column {
         color: Theme.edge
     }
     BodyText {
+        width: parent.width
         text: qsTr("Open a lesson file")
         font.pixelSize: Theme.titleSize
         font.bold: true

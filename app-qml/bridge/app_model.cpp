@@ -12,6 +12,8 @@ AppModel::AppModel(const Parts& parts, QObject* parent)
     lessons_ = std::make_unique<LessonsModel>(book_);
     players_ = std::make_unique<PlayersModel>(book_);
     player_ = std::make_unique<PlayerModel>(*library_, book_);
+    group_ = std::make_unique<GroupModel>();
+    bodyCard_ = std::make_unique<BodyCardModel>(*library_, book_);
     bringIn_ =
         std::make_unique<BringInModel>(*library_, book_, network_, parts.places, *settings_, parts.demo);
     if (parts.camera != nullptr) {
@@ -23,7 +25,9 @@ AppModel::AppModel(const Parts& parts, QObject* parent)
     connect(exchange_.get(), &ExchangeModel::libraryChanged, this, [this] { lessons_->load(); });
     for (QObject* model : {static_cast<QObject*>(settings_.get()), static_cast<QObject*>(lessons_.get()),
                            static_cast<QObject*>(players_.get()), static_cast<QObject*>(player_.get()),
-                           static_cast<QObject*>(exchange_.get()), static_cast<QObject*>(bringIn_.get())}) {
+                           static_cast<QObject*>(exchange_.get()),
+                           static_cast<QObject*>(bodyCard_.get()), static_cast<QObject*>(group_.get()),
+                           static_cast<QObject*>(bringIn_.get())}) {
         QQmlEngine::setObjectOwnership(model, QQmlEngine::CppOwnership);
     }
     notice_ = QString::fromStdString(library_->notice());
@@ -34,6 +38,14 @@ AppModel::AppModel(const Parts& parts, QObject* parent)
         notice_ = tr("The pose network is not on this device: body marks must be placed by hand.");
     }
     lessons_->load();
+    connect(group_.get(), &GroupModel::turnChanged, this, [this] {
+        if (const store::PlayerRow* now = group_->current()) {
+            bringIn_->takePlayer(*now);
+            if (film_) {
+                film_->changePlayer();
+            }
+        }
+    });
     connect(bringIn_.get(), &BringInModel::broughtIn, this,
             [this](const QString& clip, const QString& player) {
                 lessons_->load();
@@ -53,6 +65,8 @@ void AppModel::openSwing(const QString& clip, const QString& title) {
     swing_ = std::make_unique<SwingModel>(*library_, network_);
     QQmlEngine::setObjectOwnership(swing_.get(), QQmlEngine::CppOwnership);
     connect(swing_.get(), &SwingModel::compareAsked, this, &AppModel::openCompare);
+    // This very model goes when the swing is opened again.
+    connect(swing_.get(), &SwingModel::rateTold, this, &AppModel::openSwing, Qt::QueuedConnection);
     swing_->open(*id, title, bringIn_->takeAnalysed());
     emit swingChanged();
     emit swingOpened();
@@ -60,6 +74,16 @@ void AppModel::openSwing(const QString& clip, const QString& title) {
 
 void AppModel::openPlayer(const QString& player) {
     player_->open(base::Id::fromHex(player.toStdString()));
+}
+
+void AppModel::startGroup() {
+    group_->start(players_->rows());
+}
+
+void AppModel::openBodyCard(const QString& player) {
+    if (const auto id = base::Id::fromHex(player.toStdString())) {
+        bodyCard_->open(*id);
+    }
 }
 
 void AppModel::closeSwing() {

@@ -7,10 +7,12 @@
 #include <QtQml/qqmlregistration.h>
 #include <memory>
 
+#include "bridge/body_card_model.h"
 #include "bridge/bring_in_model.h"
 #include "bridge/compare_model.h"
 #include "bridge/exchange_model.h"
 #include "bridge/film_model.h"
+#include "bridge/group_model.h"
 #include "bridge/lessons_model.h"
 #include "bridge/player_model.h"
 #include "bridge/players_model.h"
@@ -31,6 +33,8 @@ class AppModel : public QObject {
     Q_PROPERTY(plumbmark::bridge::PlayersModel* players READ players CONSTANT)
     Q_PROPERTY(plumbmark::bridge::PlayerModel* player READ player CONSTANT)
     Q_PROPERTY(plumbmark::bridge::ExchangeModel* exchange READ exchange CONSTANT)
+    Q_PROPERTY(plumbmark::bridge::BodyCardModel* bodyCard READ bodyCard CONSTANT)
+    Q_PROPERTY(plumbmark::bridge::GroupModel* group READ group CONSTANT)
     Q_PROPERTY(plumbmark::bridge::SettingsModel* settings READ settings CONSTANT)
     Q_PROPERTY(plumbmark::bridge::SwingModel* swing READ swing NOTIFY swingChanged)
     Q_PROPERTY(plumbmark::bridge::CompareModel* compare READ compare NOTIFY compareChanged)
@@ -55,6 +59,8 @@ class AppModel : public QObject {
     [[nodiscard]] PlayersModel* players() { return players_.get(); }
     [[nodiscard]] PlayerModel* player() { return player_.get(); }
     [[nodiscard]] ExchangeModel* exchange() { return exchange_.get(); }
+    [[nodiscard]] BodyCardModel* bodyCard() { return bodyCard_.get(); }
+    [[nodiscard]] GroupModel* group() { return group_.get(); }
     [[nodiscard]] SettingsModel* settings() { return settings_.get(); }
     [[nodiscard]] SwingModel* swing() { return swing_.get(); }
     [[nodiscard]] CompareModel* compare() { return compare_.get(); }
@@ -67,6 +73,9 @@ class AppModel : public QObject {
     Q_INVOKABLE void closeCompare();
     /// The player's page; empty: a form for a new player.
     Q_INVOKABLE void openPlayer(const QString& player);
+    /// The players listed now are taught together.
+    Q_INVOKABLE void startGroup();
+    Q_INVOKABLE void openBodyCard(const QString& player);
 
   signals:
     void swingChanged();
@@ -83,6 +92,8 @@ class AppModel : public QObject {
     std::unique_ptr<LessonsModel> lessons_;
     std::unique_ptr<PlayersModel> players_;
     std::unique_ptr<PlayerModel> player_;
+    std::unique_ptr<GroupModel> group_;
+    std::unique_ptr<BodyCardModel> bodyCard_;
     std::unique_ptr<BringInModel> bringIn_;
     std::unique_ptr<ExchangeModel> exchange_;
     std::unique_ptr<FilmModel> film_;

@@ -8,9 +8,11 @@
 #include <QLocale>
 #include <QPointer>
 #include <QUrl>
+#include <algorithm>
 
 #include "bridge/phrases.h"
 #include "session/lesson_today.h"
+#include "video/clip.h"
 
 namespace plumbmark::bridge {
 
@@ -64,6 +66,117 @@ BringInModel::~BringInModel() {
     if (worker_.joinable()) {
         worker_.join();
     }
+    if (looker_.joinable()) {
+        looker_.join();
+    }
+}
+
+/// Looks at the film on a thread; a film chosen meanwhile has its turn afterwards.
+void BringInModel::lookAtFilm() {
+    filmSays_.clear();
+    rateUnknown_ = false;
+    emit filmSaysChanged();
+    if (file_.isEmpty() || looking_) {
+        return;
+    }
+    if (looker_.joinable()) {
+        looker_.join();
+    }
+    looking_ = true;
+    looker_ = std::thread([this, file = file_] {
+        auto clip = std::make_shared<base::Result<std::unique_ptr<video::Clip>>>(
+            video::Clip::open(fs::path(plain(file))));
+        QMetaObject::invokeMethod(this, [this, file, clip] {
+            looking_ = false;
+            if (file_ != file) {
+                lookAtFilm();
+                return;
+            }
+            if (!clip->ok()) {
+                setProblem(QString::fromStdString(clip->error().sentence));
+                return;
+            }
+            const video::ClipInfo& info = (**clip)->info();
+            filmSays_ << tr("%1 \u00d7 %2 pixels, %3 s, %4 frames a second as it plays.")
+                             .arg(QLocale().toString(info.width), QLocale().toString(info.height),
+                                  decimal(info.duration.value(), 1), decimal(info.playbackFps, 0));
+            rateUnknown_ = !info.captureFps.has_value();
+            if (rateUnknown_) {
+                filmSays_ << tr(
+                    "The film does not tell at which rate it was filmed. Say it below: without it "
+                    "positions and angles are told, but no times and no tempo.");
+            } else if (*info.captureFps > info.playbackFps * 1.5) {
+                filmSays_
+                    << tr("Slow motion: filmed at %1 frames a second.").arg(decimal(*info.captureFps, 0));
+            }
+            const double rate = info.captureFps.value_or(0);
+            if (rate > 0 && rate < 55) {
+                filmSays_ << tr(
+                    "At this rate the club turns some 80 degrees from frame to frame at the ball: "
+                    "positions are told, tempo is not judged.");
+            }
+            if (std::min(info.width, info.height) < 700) {
+                filmSays_ << tr("A small picture: numbers come with wider uncertainty.");
+            }
+            if (!info.hasSound) {
+                filmSays_ << tr("No sound: the hit is found in the picture alone.");
+            }
+            for (const std::string& warning : info.warnings) {
+                filmSays_ << QString::fromStdString(warning);
+            }
+            if (info.mirrored && mirrored_ == u"no") {
+                mirrored_ = QStringLiteral("yes");
+                emit answersChanged();
+            }
+            emit filmSaysChanged();
+        });
+    });
+}
+
+void BringInModel::setPlayer(const QString& player) {
+    if (player_ == player) {
+        return;
+    }
+    player_ = player;
+    remembered_ = false;
+    const std::string name = plain(player.simplified());
+    if (const auto known = book_->players(name); !name.empty() && known.ok()) {
+        const auto it =
+            std::find_if(known->begin(), known->end(), [&](const auto& row) { return row.name == name; });
+        if (it != known->end()) {
+            recall(*it);
+        }
+    }
+    emit answersChanged();
+}
+
+/// The player's own hand and height, and how the last swing was filmed.
+void BringInModel::recall(const store::PlayerRow& player) {
+    const auto word = [](std::string_view text) {
+        return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+    };
+    if (player.hand) {
+        hand_ = word(marks::handName(*player.hand));
+    }
+    stature_ = player.statureMetres
+                   ? QLocale().toString(*player.statureMetres * 100, 'f', QLocale::FloatingPointShortest)
+                   : QString();
+    const auto last = session::lastSwingOf(*library_, player.id);
+    if (!last.ok() || !*last) {
+        return;
+    }
+    const marks::ShotContext& context = **last;
+    view_ = word(marks::viewName(context.view));
+    hand_ = word(marks::handName(context.hand));
+    shot_ = word(marks::shotKindName(context.shot));
+    mirrored_ = context.mirrored ? QStringLiteral("yes") : QStringLiteral("no");
+    if (context.club) {
+        const QStringList club =
+            QString::fromStdString(marks::clubName(*context.club)).split(QLatin1Char('-'));
+        club_ = club.value(0);
+        clubNumber_ = club.value(1);
+    }
+    remembered_ = true;
 }
 
 QVariantList BringInModel::places() const {
@@ -129,6 +242,7 @@ void BringInModel::chooseFile(const QString& path) {
     file_ = path;
     setProblem({});
     emit fileChanged();
+    lookAtFilm();
 }
 
 void BringInModel::chooseDropped(const QUrl& url) {
@@ -143,6 +257,13 @@ void BringInModel::forgetFile() {
     file_.clear();
     setProblem({});
     emit fileChanged();
+}
+
+void BringInModel::takePlayer(const store::PlayerRow& player) {
+    player_ = QString::fromStdString(player.name);
+    remembered_ = false;
+    recall(player);
+    emit answersChanged();
 }
 
 void BringInModel::setClub(const QString& club) {

@@ -34,7 +34,13 @@ class BringInModel : public QObject {
     Q_PROPERTY(QVariantList entries READ entries NOTIFY folderChanged)
     Q_PROPERTY(QString file READ file NOTIFY fileChanged)
     Q_PROPERTY(QString fileName READ fileName NOTIFY fileChanged)
-    Q_PROPERTY(QString player MEMBER player_ NOTIFY answersChanged)
+    /// What can be said of the chosen film before it is read, one sentence each; empty while it is looked at.
+    Q_PROPERTY(QStringList filmSays READ filmSays NOTIFY filmSaysChanged)
+    /// The film does not tell at which rate it was filmed: times stay unknown until somebody does.
+    Q_PROPERTY(bool rateUnknown READ rateUnknown NOTIFY filmSaysChanged)
+    Q_PROPERTY(QString player READ player WRITE setPlayer NOTIFY answersChanged)
+    /// Answers of this player's last swing stand in the form.
+    Q_PROPERTY(bool remembered READ remembered NOTIFY answersChanged)
     Q_PROPERTY(QString view MEMBER view_ NOTIFY answersChanged)
     Q_PROPERTY(QString hand MEMBER hand_ NOTIFY answersChanged)
     Q_PROPERTY(QString shot MEMBER shot_ NOTIFY answersChanged)
@@ -69,6 +75,12 @@ class BringInModel : public QObject {
     [[nodiscard]] QVariantList entries() const { return entries_; }
     [[nodiscard]] QString file() const { return file_; }
     [[nodiscard]] QString fileName() const;
+    [[nodiscard]] QStringList filmSays() const { return filmSays_; }
+    [[nodiscard]] bool rateUnknown() const { return rateUnknown_; }
+    [[nodiscard]] QString player() const { return player_; }
+    /// A name the library knows brings view, hand, club and mirroring of that player's last swing.
+    void setPlayer(const QString& player);
+    [[nodiscard]] bool remembered() const { return remembered_; }
     [[nodiscard]] QString club() const { return club_; }
     void setClub(const QString& club);
     [[nodiscard]] QVariantList viewChoices() const;
@@ -84,6 +96,8 @@ class BringInModel : public QObject {
     [[nodiscard]] QString problem() const { return problem_; }
     [[nodiscard]] bool canMakeDemo() const { return bool(demo_); }
 
+    /// Whose swing comes next, as the library knows the player.
+    void takePlayer(const store::PlayerRow& player);
     Q_INVOKABLE void openFolder(const QString& path);
     Q_INVOKABLE void goUp();
     Q_INVOKABLE void chooseFile(const QString& path);
@@ -102,6 +116,7 @@ class BringInModel : public QObject {
   signals:
     void folderChanged();
     void fileChanged();
+    void filmSaysChanged();
     void answersChanged();
     void busyChanged();
     void progressChanged();
@@ -127,6 +142,8 @@ class BringInModel : public QObject {
     void setProblem(const QString& sentence);
     void report(double share, std::string_view stage);
     void readFolder();
+    void lookAtFilm();
+    void recall(const store::PlayerRow& player);
 
     store::Library* library_;
     session::LessonBook* book_;
@@ -139,6 +156,9 @@ class BringInModel : public QObject {
     QVariantList entries_;
     QString file_;
     QString player_, view_, hand_, shot_, club_, clubNumber_, captureRate_, mirrored_, stature_;
+    QStringList filmSays_;
+    bool rateUnknown_ = false;
+    bool remembered_ = false;
     bool busy_ = false;
     double share_ = 0.0;
     QString doing_;
@@ -146,6 +166,8 @@ class BringInModel : public QObject {
     std::optional<analysis::Analysed> analysed_;
     std::atomic<bool> cancel_ = false;
     std::thread worker_;
+    std::thread looker_;
+    bool looking_ = false; ///< of looker_: it answers in this thread
 };
 
 } // namespace plumbmark::bridge

@@ -108,6 +108,14 @@ marks::ShotContext FilmModel::context() const {
     return context;
 }
 
+void FilmModel::changePlayer() {
+    if (live_ && !practising_) {
+        player_ = answers_->property("player").toString().simplified().toStdString();
+        context_.hand = context().hand; // the view stays: the camera stands where it stood
+        emit stateChanged();
+    }
+}
+
 void FilmModel::startFilming() {
     start(false);
 }

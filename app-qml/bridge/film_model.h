@@ -81,6 +81,8 @@ class FilmModel : public QObject {
     [[nodiscard]] bool enough() const { return enough_; }
     [[nodiscard]] bool canPractise() const { return bool(network_); }
 
+    /// The next takes are the player's who is answered for now; the camera runs on.
+    void changePlayer();
     Q_INVOKABLE void startFilming();
     Q_INVOKABLE void startPractising();
     /// Ends filming or practising; what was practised is written into the player's log.

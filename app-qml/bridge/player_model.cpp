@@ -190,10 +190,14 @@ void PlayerModel::readLesson() {
 
 void PlayerModel::readOpener() {
     opener_.clear();
+    bodyAsked_.clear();
     if (!id_) {
         return;
     }
     session::CoachDesk desk(*library_, playbook());
+    if (const auto card = desk.body().card(*id_); card.ok() && !card->day.empty()) {
+        bodyAsked_ = dayText(card->day);
+    }
     const auto told = session::nextLessonOpener(*library_, desk, *id_, todayIso());
     if (!told.ok()) {
         setProblem(QString::fromStdString(told.error().sentence));

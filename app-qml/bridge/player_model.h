@@ -38,6 +38,8 @@ class PlayerModel : public QObject {
     Q_PROPERTY(bool lessonToday READ lessonToday NOTIFY lessonChanged)
     /// What was asked last time, where today was not asked yet.
     Q_PROPERTY(QString lastWish READ lastWish NOTIFY lessonChanged)
+    /// The day on which the body card was filled in; empty: never.
+    Q_PROPERTY(QString bodyAsked READ bodyAsked NOTIFY lessonChanged)
     /// What the lesson opens with: [{title, lines: [text]}].
     Q_PROPERTY(QVariantList opener READ opener NOTIFY lessonChanged)
     Q_PROPERTY(plumbmark::bridge::LessonsModel* lessons READ lessons CONSTANT)
@@ -91,6 +93,7 @@ class PlayerModel : public QObject {
     [[nodiscard]] QString belief() const { return QString::fromStdString(today_.belief); }
     [[nodiscard]] bool lessonToday() const { return lesson_.has_value(); }
     [[nodiscard]] QString lastWish() const { return lastWish_; }
+    [[nodiscard]] QString bodyAsked() const { return bodyAsked_; }
     [[nodiscard]] QVariantList opener() const { return opener_; }
     [[nodiscard]] LessonsModel* lessons() { return &lessons_; }
     [[nodiscard]] bool reading() const { return reading_; }
@@ -153,7 +156,7 @@ class PlayerModel : public QObject {
     records::Player player_;
     std::optional<base::Id> lesson_; ///< of today
     records::Lesson today_;
-    QString lastWish_;
+    QString lastWish_, bodyAsked_;
     QString problem_;
     QVariantList opener_;
     bool reading_ = false;

@@ -33,6 +33,7 @@ class PlayersModel : public QAbstractListModel {
     void setSearch(const QString& search);
     [[nodiscard]] QString problem() const { return problem_; }
     Q_INVOKABLE void load();
+    [[nodiscard]] const std::vector<store::PlayerRow>& rows() const { return rows_; }
 
   signals:
     void loaded();

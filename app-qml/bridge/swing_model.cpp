@@ -8,6 +8,7 @@
 
 #include "bridge/phrases.h"
 #include "measure/construction.h"
+#include "session/lesson_today.h"
 
 namespace plumbmark::bridge {
 
@@ -49,6 +50,7 @@ SwingModel::~SwingModel() = default;
 
 void SwingModel::open(const base::Id& clip, const QString& title, std::optional<analysis::Analysed> known) {
     title_ = title;
+    clipId_ = clip;
     clip_ = clip;
     // The film first: the coach steps through it while the swing is still being read.
     if (auto row = library_->clip(clip); row.ok() && *row && (*row)->filmHere) {
@@ -625,6 +627,17 @@ void SwingModel::freeSelected() {
     if (content_.selected && content_.frame >= 0) {
         desk_->giveBack(content_.frame, *content_.selected);
     }
+}
+
+void SwingModel::tellRate(double framesPerSecond) {
+    if (!clipId_) {
+        return;
+    }
+    if (auto told = session::tellCaptureRate(*library_, *clipId_, framesPerSecond); !told.ok()) {
+        setNotice(QString::fromStdString(told.error().sentence));
+        return;
+    }
+    emit rateTold(QString::fromStdString(clipId_->hex()), title_);
 }
 
 void SwingModel::undo() {

@@ -44,6 +44,8 @@ class SwingModel : public stage::StageSource {
     Q_PROPERTY(plumbmark::bridge::ShotRecordModel* shotRecord READ shotRecord CONSTANT)
     Q_PROPERTY(QVariantList cautions READ cautions NOTIFY outcomeChanged)
     Q_PROPERTY(QStringList warnings READ warnings NOTIFY outcomeChanged)
+    /// Nobody knows at which rate the film was filmed: no times, no tempo until somebody says it.
+    Q_PROPERTY(bool rateUnknown READ rateUnknown NOTIFY outcomeChanged)
     Q_PROPERTY(bool canUndo READ canUndo NOTIFY outcomeChanged)
     Q_PROPERTY(bool canRedo READ canRedo NOTIFY outcomeChanged)
     Q_PROPERTY(bool hasSelection READ hasSelection NOTIFY selectionChanged)
@@ -96,6 +98,7 @@ class SwingModel : public stage::StageSource {
     [[nodiscard]] ShotRecordModel* shotRecord() { return &shotRecord_; }
     [[nodiscard]] QVariantList cautions() const;
     [[nodiscard]] QStringList warnings() const;
+    [[nodiscard]] bool rateUnknown() const { return state_ && !state_->outcome->timeScale.known; }
     [[nodiscard]] bool canUndo() const { return state_ && state_->canUndo; }
     [[nodiscard]] bool canRedo() const { return state_ && state_->canRedo; }
     [[nodiscard]] bool hasSelection() const { return content_.selected.has_value(); }
@@ -142,6 +145,8 @@ class SwingModel : public stage::StageSource {
     Q_INVOKABLE void hideSelected();
     /// Takes the hand mark away; the software decides again.
     Q_INVOKABLE void freeSelected();
+    /// Frames of real time a second; the swing is read again with it.
+    Q_INVOKABLE void tellRate(double framesPerSecond);
     Q_INVOKABLE void undo();
     Q_INVOKABLE void redo();
 
@@ -157,6 +162,8 @@ class SwingModel : public stage::StageSource {
     void openCheckChanged();
     void drawingChanged();
     void savedToDisk();
+    /// The clip's rate is known now: open it again.
+    void rateTold(const QString& clip, const QString& title);
     /// The coach wants another swing beside this one.
     void compareAsked();
 
@@ -176,6 +183,7 @@ class SwingModel : public stage::StageSource {
     NumbersModel numbers_;
     ShotRecordModel shotRecord_;
     QString title_;
+    std::optional<base::Id> clipId_;
     store::Library* library_;
     base::Id clip_{base::Id::Bytes{}};
     int storedFrames_ = 0; ///< of the film, known before the swing has been read

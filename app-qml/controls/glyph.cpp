@@ -159,6 +159,13 @@ Drawing drawing(const QString& name) {
         d.lines.addEllipse(QPointF(12, 7.5), 4, 4);
         d.lines.moveTo(4, 21);
         d.lines.cubicTo(QPointF(4.5, 12.5), QPointF(19.5, 12.5), QPointF(20, 21));
+    } else if (name == u"people") {
+        d.lines.addEllipse(QPointF(8.5, 8), 3.3, 3.3);
+        d.lines.moveTo(2, 20);
+        d.lines.cubicTo(QPointF(2.5, 12.5), QPointF(14.5, 12.5), QPointF(15, 20));
+        d.lines.addEllipse(QPointF(16.5, 7), 2.8, 2.8);
+        d.lines.moveTo(17, 12.8);
+        d.lines.cubicTo(QPointF(20, 13), QPointF(21.8, 15.5), QPointF(22, 19));
     } else if (name == u"text-size") {
         polyline(d.lines, {{2.5, 18.5}, {6, 9}, {9.5, 18.5}});
         polyline(d.lines, {{3.8, 15}, {8.2, 15}});

@@ -25,12 +25,34 @@ Item {
                 y: Theme.pad
                 width: flick.width - 2 * Theme.pad
                 spacing: Theme.mm(4)
+                Repeater {
+                    model: panel.bringIn.filmSays
+                    BodyText {
+                        required property string modelData
+                        Layout.fillWidth: true
+                        text: modelData
+                    }
+                }
+                ChoiceRow {
+                    Layout.fillWidth: true
+                    visible: panel.bringIn.rateUnknown
+                    question: qsTr("Filmed at, frames a second")
+                    choices: panel.bringIn.captureRateChoices
+                    value: panel.bringIn.captureRate
+                    onChosen: (value) => panel.bringIn.captureRate = value
+                }
                 TextEntry {
                     Layout.fillWidth: true
                     question: qsTr("Player")
                     hint: qsTr("Name")
                     text: panel.bringIn.player
                     onEdited: (text) => panel.bringIn.player = text
+                }
+                BodyText {
+                    Layout.fillWidth: true
+                    visible: panel.bringIn.remembered
+                    font.pixelSize: Theme.smallSize
+                    text: qsTr("Answered as for this player's last swing; change what is different today.")
                 }
                 ChoiceRow {
                     Layout.fillWidth: true
@@ -70,6 +92,7 @@ Item {
                 }
                 ChoiceRow {
                     Layout.fillWidth: true
+                    visible: !panel.bringIn.rateUnknown
                     question: qsTr("Filmed at, frames a second")
                     choices: panel.bringIn.captureRateChoices
                     value: panel.bringIn.captureRate

@@ -10,6 +10,7 @@ FocusScope {
     id: page
     required property FilmModel film
     required property BringInModel bringIn
+    required property GroupModel group
     readonly property bool wide: width >= Theme.mm(130)
     signal back()
     signal bringInInstead()
@@ -41,6 +42,11 @@ FocusScope {
             title: page.film.practising ? qsTr("Practice") : qsTr("Film")
             subtitle: page.film.live ? page.film.practising ? page.film.checkpoint : page.film.cameraName : ""
             onBack: page.goBack()
+        }
+        GroupStrip {
+            Layout.fillWidth: true
+            visible: page.group.active
+            group: page.group
         }
         FilmSetupPanel {
             Layout.fillWidth: true

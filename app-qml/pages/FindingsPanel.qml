@@ -42,6 +42,16 @@ Rectangle {
                 tools.close()
             }
         }
+        ChoiceRow {
+            Layout.fillWidth: true
+            Layout.leftMargin: Theme.pad
+            Layout.rightMargin: Theme.pad
+            Layout.bottomMargin: Theme.mm(1)
+            visible: panel.swing.rateUnknown && panel.tab < 2 && !panel.listOnly
+            question: qsTr("Times and tempo wait: at how many frames a second was it filmed?")
+            choices: [30, 60, 120, 240].map((rate) => ({value: String(rate), text: String(rate)}))
+            onChosen: (value) => panel.swing.tellRate(parseInt(value))
+        }
         AdviceButton {
             Layout.fillWidth: true
             Layout.leftMargin: Theme.gap

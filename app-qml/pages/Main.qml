@@ -60,7 +60,7 @@ Window {
         sourceComponent: BringInPage {
             bringIn: root.app.bringIn
             focus: true
-            onBack: root.page = "lessons"
+            onBack: root.page = root.app.group.active ? "group" : "lessons"
         }
     }
     Loader {
@@ -70,9 +70,10 @@ Window {
         focus: active
         sourceComponent: FilmPage {
             film: root.app.film
+            group: root.app.group
             bringIn: root.app.bringIn
             focus: true
-            onBack: root.page = "lessons"
+            onBack: root.page = root.app.group.active ? "group" : "lessons"
             onBringInInstead: root.page = "bringIn"
             onOpenSwing: (clip, title) => root.app.openSwing(clip, title)
         }
@@ -122,6 +123,10 @@ Window {
             players: root.app.players
             focus: true
             onBack: root.page = "lessons"
+            onGroupLesson: {
+                root.app.startGroup()
+                root.page = "group"
+            }
             onOpenPlayer: (player) => {
                 root.app.openPlayer(player)
                 root.playerTab = 0
@@ -136,13 +141,48 @@ Window {
         sourceComponent: PlayerPage {
             player: root.app.player
             focus: true
-            onBack: root.page = "players"
+            onBack: root.page = root.app.group.active ? "group" : "players"
+            onBodyCard: {
+                root.app.openBodyCard(root.app.player.playerId)
+                root.page = "bodyCard"
+            }
             onOpenSwing: (clip, title) => {
                 root.swingFrom = "player"
                 root.app.openSwing(clip, title)
             }
             Component.onCompleted: tab = root.playerTab
             Component.onDestruction: root.playerTab = tab
+        }
+    }
+    Loader {
+        anchors.fill: parent
+        active: root.page === "bodyCard"
+        focus: active
+        sourceComponent: BodyCardPage {
+            card: root.app.bodyCard
+            focus: true
+            onBack: {
+                root.app.player.refresh()
+                root.page = "player"
+            }
+        }
+    }
+    Loader {
+        anchors.fill: parent
+        active: root.page === "group"
+        focus: active
+        sourceComponent: GroupPage {
+            group: root.app.group
+            canFilm: root.app.film !== null
+            focus: true
+            onBack: root.page = "players"
+            onFilm: root.page = "film"
+            onBringIn: root.page = "bringIn"
+            onOpenPlayer: (player) => {
+                root.app.openPlayer(player)
+                root.playerTab = 0
+                root.page = "player"
+            }
         }
     }
     WorkingOverlay {

@@ -12,6 +12,7 @@ FocusScope {
     property bool editing: player.isNew
     property alias tab: tabs.current
     signal back()
+    signal bodyCard()
     signal openSwing(string clip, string title)
 
     function goBack(): void {
@@ -78,7 +79,10 @@ FocusScope {
     }
     Component {
         id: todayPanel
-        PlayerTodayPanel { player: page.player }
+        PlayerTodayPanel {
+            player: page.player
+            onBodyCard: page.bodyCard()
+        }
     }
     Component {
         id: lessonsPanel

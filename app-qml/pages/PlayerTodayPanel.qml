@@ -9,6 +9,7 @@ import Plumbmark.Controls
 Flickable {
     id: flick
     required property PlayerModel player
+    signal bodyCard()
     clip: true
     contentHeight: column.implicitHeight + 2 * Theme.pad
     boundsBehavior: Flickable.StopAtBounds
@@ -18,6 +19,13 @@ Flickable {
         y: Theme.pad
         width: Math.min(flick.width - 2 * Theme.pad, Theme.mm(150))
         spacing: Theme.mm(4)
+        ActionButton {
+            Layout.fillWidth: true
+            glyph: "body"
+            text: flick.player.bodyAsked === "" ? qsTr("Body card: ask before the first full swing")
+                                                : qsTr("Body card of %1").arg(flick.player.bodyAsked)
+            onClicked: flick.bodyCard()
+        }
         Repeater {
             model: flick.player.opener
             ColumnLayout {

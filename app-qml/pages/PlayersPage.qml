@@ -10,6 +10,7 @@ FocusScope {
     id: page
     required property PlayersModel players
     signal back()
+    signal groupLesson()
     signal openPlayer(string player)
     readonly property bool empty: players.count === 0 && players.search === ""
     Component.onCompleted: players.load()
@@ -81,15 +82,37 @@ FocusScope {
             implicitHeight: Theme.hair
             color: Theme.edge
         }
-        ActionButton {
+        RowLayout {
             Layout.fillWidth: true
-            Layout.maximumWidth: Theme.mm(80)
-            Layout.alignment: Theme.leftHanded ? Qt.AlignLeft : Qt.AlignRight
+            Layout.fillHeight: false
             Layout.margins: Theme.pad
-            primary: true
-            glyph: "plus"
-            text: qsTr("Add a player")
-            onClicked: page.openPlayer("")
+            spacing: Theme.gap
+            layoutDirection: Theme.leftHanded ? Qt.RightToLeft : Qt.LeftToRight
+            ActionButton {
+                Layout.fillWidth: true
+                Layout.fillHeight: true
+                Layout.preferredWidth: 1
+                Layout.maximumWidth: Theme.mm(80)
+                visible: page.players.count > 1
+                enabled: page.players.count <= 40
+                glyph: "people"
+                text: qsTr("Group lesson with these %1").arg(page.players.count)
+                onClicked: page.groupLesson()
+            }
+            Item {
+                Layout.fillWidth: true
+                visible: page.width >= Theme.mm(170)
+            }
+            ActionButton {
+                Layout.fillWidth: true
+                Layout.fillHeight: true
+                Layout.preferredWidth: 1
+                Layout.maximumWidth: Theme.mm(80)
+                primary: true
+                glyph: "plus"
+                text: qsTr("Add a player")
+                onClicked: page.openPlayer("")
+            }
         }
     }
 }

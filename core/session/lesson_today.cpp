@@ -2,6 +2,9 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "session/lesson_today.h"
 
+#include "records/merge.h"
+#include "session/detail/fields.h"
+
 namespace plumbmark::session {
 
 base::Result<ShotToday> addShotToday(LessonBook& book, std::string_view playerName, std::string_view day,
@@ -70,6 +73,59 @@ base::Result<ShotToday> addShotToday(LessonBook& book, std::string_view playerNa
     today.shot = *added;
     today.made = today.made ? today.made : std::optional(*added);
     return today;
+}
+
+base::Result<std::optional<marks::ShotContext>> lastSwingOf(store::Library& library, const base::Id& player) {
+    const auto lessons = library.lessons({}, player); // newest first
+    if (!lessons) {
+        return lessons.error();
+    }
+    for (const store::LessonRow& lesson : *lessons) {
+        if (lesson.clips == 0) {
+            continue;
+        }
+        const auto shots = library.shots(lesson.id);
+        if (!shots) {
+            return shots.error();
+        }
+        for (auto shot = shots->rbegin(); shot != shots->rend(); ++shot) {
+            const auto clips = library.clips(shot->id);
+            if (!clips) {
+                return clips.error();
+            }
+            if (!clips->empty()) {
+                const records::Clip& clip = clips->back().clip;
+                marks::ShotContext context;
+                context.view = clip.view;
+                context.hand = clip.hand;
+                context.mirrored = clip.mirrored;
+                context.shot = shot->shot.kind;
+                context.club = shot->shot.club;
+                return std::optional(context);
+            }
+        }
+    }
+    return std::optional<marks::ShotContext>();
+}
+
+base::Result<void> tellCaptureRate(store::Library& library, const base::Id& clip, double framesPerSecond) {
+    if (!(framesPerSecond >= 1 && framesPerSecond <= 10000)) {
+        return base::inputError("record.bad_value",
+                                "The rate must lie between 1 and 10,000 frames a second; check the number.");
+    }
+    const auto entity = library.entity(clip);
+    if (!entity) {
+        return entity.error();
+    }
+    auto known = *entity && (*entity)->kind == records::kind::clip ? records::clipOf((*entity)->fields)
+                                                                   : std::optional<records::Clip>();
+    if (!known) {
+        return base::inputError("book.no_such_thing",
+                                "It is not in the library (any more); choose again from the list.");
+    }
+    const records::Object before = bodyOf(*known);
+    known->captureFpsTold = framesPerSecond;
+    return detail::saveFields(library, **entity, before, bodyOf(*known));
 }
 
 } // namespace plumbmark::session

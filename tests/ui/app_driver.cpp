@@ -286,11 +286,11 @@ void makeMarkedLibrary(const QString& home, marks::Hand hand) {
     }
 }
 
-void writeNumberedClip(const QString& path, int frames) {
+void writeNumberedClip(const QString& path, int frames, int fps) {
     video::WriterOptions options;
     options.width = kWidth;
     options.height = kHeight;
-    options.fps = 120;
+    options.fps = fps;
     options.keyFrameEvery = 60;
     options.bFrames = 2;
     auto writer = video::ClipWriter::create(path.toStdString(), options);

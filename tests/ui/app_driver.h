@@ -91,7 +91,7 @@ void makeMarkedLibrary(const QString& home, plumbmark::marks::Hand hand = plumbm
 [[nodiscard]] bool isInteractive(QAccessible::Role role);
 
 /// A clip of 640 x 360 whose every frame carries its number as black and white blocks along the upper edge.
-void writeNumberedClip(const QString& path, int frames);
+void writeNumberedClip(const QString& path, int frames, int fps = 120);
 /// The number read from a picture of the window, the whole film shown fitted in `stage`; -1 when unreadable.
 int readNumber(const QImage& window, QRect stage, double devicePixelRatio);
 

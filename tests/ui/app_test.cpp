@@ -359,7 +359,8 @@ class AppTest : public QObject {
         look("swing, notes");
         QVERIFY(app.tap("Tools"));
         look("swing, tools");
-        for (const char* tool : {"What the ball did", "Set a key moment", "Place a point", "Draw on the picture"}) {
+        for (const char* tool :
+             {"What the ball did", "Set a key moment", "Place a point", "Draw on the picture"}) {
             QVERIFY(app.tap(tool));
             look(tool);
             QVERIFY2(app.tap("All tools"), tool);
@@ -377,6 +378,11 @@ class AppTest : public QObject {
         QVERIFY(app.tap("Player Marked player"));
         QVERIFY(app.waitFor("Start today's lesson"));
         look("player, today");
+        QVERIFY(app.tap("Body card"));
+        QVERIFY(app.waitFor("Pain now: where?"));
+        look("body card");
+        QVERIFY(app.tap("Back"));
+        QVERIFY(app.waitFor("Start today's lesson"));
         for (const char* tab : {"Lessons", "Swings", "Trend"}) {
             QVERIFY(app.tap(tab));
             look(tab);

@@ -2,12 +2,15 @@
 // SPDX-License-Identifier: Apache-2.0
 //
 // What is kept about people: the shot as the coach saw it, players, body card, groups.
+#include <QDir>
 #include <QFile>
 #include <QGuiApplication>
 #include <QQuickWindow>
+#include <QRegularExpression>
 #include <QTest>
 
 #include "app_driver.h"
+#include "session/body_book.h"
 #include "ui_test_run.h"
 
 using namespace plumbmark;
@@ -236,6 +239,123 @@ class PeopleTest : public QObject {
         QCOMPARE(bars.size(), std::size_t(2));
         QVERIFY(bars[0].x() < bars[1].x());
         QVERIFY(bars[0].center().y() > bars[1].center().y());
+    }
+
+    // Before the first full swing: pain on the scale of 0 to 10, conditions, a clearance; kept at once, in
+    // the player's own left and right, and never in words of a diagnosis.
+    void theBodyIsAskedBeforeTheFirstSwing() {
+        QTemporaryDir home;
+        const auto player =
+            *Shelf(home.path()).book().addPlayer({"Lefty", marks::Hand::left, std::nullopt, ""});
+        {
+            AppDriver app(home.path(), AppDriver::screens()[2]);
+            QVERIFY(app.tap("Players"));
+            QVERIFY(app.waitFor("Player Lefty"));
+            QVERIFY(app.tap("Player Lefty"));
+            QVERIFY(app.waitFor("Body card: ask before the first full swing"));
+            QVERIFY(app.tap("Body card: ask before the first full swing"));
+            QVERIFY(app.waitFor("Not asked yet"));
+            QVERIFY(app.tap("Pain: Right hip")); // a left-hander's lead side
+            QVERIFY(app.waitFor("Right hip: 5 of 10"));
+            QVERIFY(app.tap("Right hip: 5 of 10"));
+            QVERIFY(app.waitFor("Today: wait with full swings"));
+            QVERIFY(app.find("Pain of 5 of 10: no balls today.") != nullptr);
+            QVERIFY(app.tap("A bone or heart condition: Yes"));
+            QVERIFY(app.waitFor("A replaced joint, an operation"));
+            QVERIFY(app.tap("Cleared for full swings by a clinician: Yes"));
+            QVERIFY(
+                QTest::qWaitFor([&] { return app.find("A replaced joint, an operation") == nullptr; }, 3000));
+            QVERIFY(app.find("Stop at once with sharp or sudden pain") != nullptr);
+        }
+        Shelf shelf(home.path());
+        session::BodyBook body(shelf.library());
+        const auto pains = *body.pains(player);
+        QCOMPARE(pains.size(), std::size_t(1));
+        QCOMPARE(pains[0].region, std::string("lead_hip"));
+        QCOMPARE(pains[0].level, std::int64_t(5));
+        const auto card = *body.card(player);
+        QCOMPARE(card.boneOrHeart, std::optional(true));
+        QCOMPARE(card.cleared, std::optional(true));
+        QVERIFY(!card.clearedDay.empty() && !card.day.empty());
+    }
+
+    // A class: one tap gives the turn to the next, and what comes in belongs to whose turn it is.
+    void aGroupIsTaughtInTurn() {
+        QTemporaryDir home;
+        {
+            Shelf shelf(home.path());
+            for (const char* name : {"Ada", "Ben", "Cleo"}) {
+                records::Player player;
+                player.name = name;
+                player.group = "juniors";
+                QVERIFY(shelf.book().addPlayer(player).ok());
+            }
+            records::Player other;
+            other.name = "Dora";
+            QVERIFY(shelf.book().addPlayer(other).ok());
+        }
+        AppDriver app(home.path(), AppDriver::screens()[0]);
+        QVERIFY(app.tap("Players"));
+        QVERIFY(app.type("Find a player", "juniors"));
+        QVERIFY(app.waitFor("Group lesson with these 3"));
+        QVERIFY(app.tap("Group lesson with these 3"));
+        QVERIFY(app.waitFor("Turn of Ada"));
+        QVERIFY(app.tap("Next: Ben"));
+        QVERIFY(app.waitFor("Turn of Ben"));
+        QTest::keyClick(app.window(), Qt::Key_PageDown); // a presenter's remote control
+        QVERIFY(app.waitFor("Turn of Cleo"));
+        QVERIFY(app.find("Next: Ada") != nullptr);
+        QVERIFY(app.tap("Give the turn to Ben"));
+        QVERIFY(app.waitFor("Turn of Ben"));
+        for (QAccessibleInterface* thing : app.everything()) { // no number stands beside a child's name
+            if (thing->role() == QAccessible::StaticText || thing->role() == QAccessible::RadioButton) {
+                QVERIFY2(!thing->text(QAccessible::Name).contains(QRegularExpression("[0-9]")),
+                         qPrintable(thing->text(QAccessible::Name)));
+            }
+        }
+        QVERIFY(app.tap("Bring in a clip"));
+        QVERIFY(app.waitFor("Folder Home"));
+        QTest::keyClick(app.window(), Qt::Key_Escape);
+        QVERIFY(app.waitFor("Turn of Ben"));
+        QVERIFY(app.tap("End the group lesson"));
+        QVERIFY(app.waitFor("Find a player"));
+    }
+
+    // A film that plays at 30 frames a second may have been filmed at any rate: the form asks for it, the
+    // swing page asks again, and no time is told before; the answer is kept with the clip. The next clip of
+    // this player is answered for as the last one.
+    void anUnknownRateIsAskedFor() {
+        QTemporaryDir home;
+        QDir(home.path()).mkdir("Videos");
+        uitest::writeNumberedClip(home.filePath("Videos/slow.mp4"), 30, 30);
+        {
+            AppDriver app(home.path(), AppDriver::screens()[2]);
+            QVERIFY(app.tap("Bring in a clip"));
+            QVERIFY(app.waitFor("Film slow.mp4"));
+            QVERIFY(app.tap("Film slow.mp4"));
+            QVERIFY(app.waitFor("640 \u00d7 360 pixels, 1.0 s, 30 frames a second as it plays."));
+            QVERIFY(app.waitFor("The film does not tell at which rate it was filmed."));
+            QVERIFY(app.type("Player", "Kim"));
+            QVERIFY(app.tap("View: Down-the-line"));
+            QVERIFY(app.tap("Club: Wedge"));
+            QVERIFY(app.tap("Read the swing"));
+            QVERIFY(app.waitFor("Picture of the swing, Frame", 120000));
+            QVERIFY(app.waitFor("Times and tempo wait", 120000));
+            QVERIFY(app.find("Picture of the swing, Frame 1 of 30") != nullptr);
+            QVERIFY(app.tap("Times and tempo wait: at how many frames a second was it filmed?: 240"));
+            QVERIFY(QTest::qWaitFor([&] { return app.find("Times and tempo wait") == nullptr; }, 120000));
+            QVERIFY(app.waitFor("Picture of the swing, Frame", 120000));
+        }
+        Shelf shelf(home.path());
+        QCOMPARE((*shelf.library().clip(shelf.clip()))->clip.captureFpsTold, std::optional(240.0));
+
+        AppDriver app(home.path(), AppDriver::screens()[2]);
+        QVERIFY(app.tap("Bring in a clip"));
+        QVERIFY(app.tap("View: Face-on"));
+        QVERIFY(app.type("Player", "Kim"));
+        QVERIFY(app.waitFor("Answered as for this player's last swing"));
+        QVERIFY(app.find("View: Down-the-line")->state().checked);
+        QVERIFY(app.find("Club: Wedge")->state().checked);
     }
 };
 

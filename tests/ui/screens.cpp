@@ -186,6 +186,10 @@ int main(int argc, char** argv) {
                 QTest::qWait(600); // swings are read
                 must(save(app, name(QString(tab).toLower().toUtf8())), tab);
             }
+            must(app.tap("Today"), "today");
+            must(app.tap("Body card"), "body card");
+            must(app.waitFor("Pain now: where?"), "body card");
+            must(save(app, name("body-card")), "body card");
         }
     }
     return 0;

@@ -11,6 +11,7 @@
 #include <algorithm>
 
 #include "bridge/phrases.h"
+#include "session/body_book.h"
 #include "session/lesson_today.h"
 #include "video/clip.h"
 
@@ -147,6 +148,22 @@ void BringInModel::setPlayer(const QString& player) {
             recall(*it);
         }
     }
+    lookAtBody();
+}
+
+void BringInModel::lookAtBody() {
+    askBody_.clear();
+    const std::string name = plain(player_.simplified());
+    if (const auto known = book_->players(name); !name.empty() && known.ok()) {
+        for (const store::PlayerRow& row : *known) {
+            if (row.name == name) {
+                const auto card = session::BodyBook(*library_).card(row.id);
+                if (card.ok() && card->day.empty()) {
+                    askBody_ = QString::fromStdString(row.id.hex());
+                }
+            }
+        }
+    }
     emit answersChanged();
 }
 
@@ -263,7 +280,7 @@ void BringInModel::takePlayer(const store::PlayerRow& player) {
     player_ = QString::fromStdString(player.name);
     remembered_ = false;
     recall(player);
-    emit answersChanged();
+    lookAtBody();
 }
 
 void BringInModel::setClub(const QString& club) {

@@ -39,6 +39,8 @@ class BringInModel : public QObject {
     /// The film does not tell at which rate it was filmed: times stay unknown until somebody does.
     Q_PROPERTY(bool rateUnknown READ rateUnknown NOTIFY filmSaysChanged)
     Q_PROPERTY(QString player READ player WRITE setPlayer NOTIFY answersChanged)
+    /// A known player who was never asked about the body; empty: nobody is.
+    Q_PROPERTY(QString askBody READ askBody NOTIFY answersChanged)
     /// Answers of this player's last swing stand in the form.
     Q_PROPERTY(bool remembered READ remembered NOTIFY answersChanged)
     Q_PROPERTY(QString view MEMBER view_ NOTIFY answersChanged)
@@ -80,6 +82,7 @@ class BringInModel : public QObject {
     [[nodiscard]] QString player() const { return player_; }
     /// A name the library knows brings view, hand, club and mirroring of that player's last swing.
     void setPlayer(const QString& player);
+    [[nodiscard]] QString askBody() const { return askBody_; }
     [[nodiscard]] bool remembered() const { return remembered_; }
     [[nodiscard]] QString club() const { return club_; }
     void setClub(const QString& club);
@@ -98,6 +101,8 @@ class BringInModel : public QObject {
 
     /// Whose swing comes next, as the library knows the player.
     void takePlayer(const store::PlayerRow& player);
+    /// Again, after the card may have been filled in.
+    Q_INVOKABLE void lookAtBody();
     Q_INVOKABLE void openFolder(const QString& path);
     Q_INVOKABLE void goUp();
     Q_INVOKABLE void chooseFile(const QString& path);
@@ -159,6 +164,7 @@ class BringInModel : public QObject {
     QStringList filmSays_;
     bool rateUnknown_ = false;
     bool remembered_ = false;
+    QString askBody_;
     bool busy_ = false;
     double share_ = 0.0;
     QString doing_;

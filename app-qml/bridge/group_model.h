@@ -31,7 +31,8 @@ class GroupModel : public QObject {
     explicit GroupModel(QObject* parent = nullptr) : QObject(parent) {}
     /// At most kMost of these, in their order; the first has the first turn.
     void start(std::vector<store::PlayerRow> players) {
-        players.resize(std::min(players.size(), kMost));
+        players.erase(players.begin() + static_cast<std::ptrdiff_t>(std::min(players.size(), kMost)),
+                      players.end());
         players_ = std::move(players);
         current_ = 0;
         emit changed();

@@ -14,6 +14,7 @@ FocusScope {
     readonly property bool wide: width >= Theme.mm(130)
     signal back()
     signal bringInInstead()
+    signal bodyCard(string player)
     signal openSwing(string clip, string title)
 
     function goBack(): void {
@@ -55,6 +56,7 @@ FocusScope {
             film: page.film
             bringIn: page.bringIn
             onBringInInstead: page.bringInInstead()
+            onBodyCard: (player) => page.bodyCard(player)
             onOpenSwing: (clip, title) => page.openSwing(clip, title)
         }
         GridLayout {

@@ -11,6 +11,8 @@ Item {
     required property FilmModel film
     required property BringInModel bringIn
     signal bringInInstead()
+    signal bodyCard(string player)
+    Component.onCompleted: bringIn.lookAtBody()
     signal openSwing(string clip, string title)
     ColumnLayout {
         anchors.fill: parent
@@ -47,6 +49,13 @@ Item {
                     hint: qsTr("Name")
                     text: panel.bringIn.player
                     onEdited: (text) => panel.bringIn.player = text
+                }
+                ActionButton {
+                    Layout.fillWidth: true
+                    visible: panel.bringIn.askBody !== ""
+                    glyph: "body"
+                    text: qsTr("Body card: ask before the first full swing")
+                    onClicked: panel.bodyCard(panel.bringIn.askBody)
                 }
                 ChoiceRow {
                     Layout.fillWidth: true

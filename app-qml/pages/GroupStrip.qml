@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: Apache-2.0
 import QtQuick
 import QtQuick.Layouts
-import QtQuick.Templates as T
 import Plumbmark.Bridge
 import Plumbmark.Controls
 

@@ -14,6 +14,7 @@ Window {
     // Where the way back from a swing leads.
     property string swingFrom: "lessons"
     property int playerTab: 0
+    property string bodyFrom: "player"
 
     width: 1280
     height: 800
@@ -75,6 +76,11 @@ Window {
             focus: true
             onBack: root.page = root.app.group.active ? "group" : "lessons"
             onBringInInstead: root.page = "bringIn"
+            onBodyCard: (player) => {
+                root.app.openBodyCard(player)
+                root.bodyFrom = "film"
+                root.page = "bodyCard"
+            }
             onOpenSwing: (clip, title) => root.app.openSwing(clip, title)
         }
     }
@@ -96,7 +102,7 @@ Window {
             swing: root.app.swing
             focus: true
             onBack: {
-                root.page = root.swingFrom
+                root.page = root.swingFrom === "lessons" && root.app.group.active ? "group" : root.swingFrom
                 root.swingFrom = "lessons"
                 root.app.closeSwing()
             }
@@ -144,6 +150,7 @@ Window {
             onBack: root.page = root.app.group.active ? "group" : "players"
             onBodyCard: {
                 root.app.openBodyCard(root.app.player.playerId)
+                root.bodyFrom = "player"
                 root.page = "bodyCard"
             }
             onOpenSwing: (clip, title) => {
@@ -162,8 +169,9 @@ Window {
             card: root.app.bodyCard
             focus: true
             onBack: {
-                root.app.player.refresh()
-                root.page = "player"
+                if (root.bodyFrom === "player")
+                    root.app.player.refresh()
+                root.page = root.bodyFrom
             }
         }
     }

@@ -11,14 +11,17 @@ Rectangle {
     required property GroupModel group
     implicitHeight: row.implicitHeight + 2 * Theme.mm(1.6)
     color: Theme.pressed
-    RowLayout {
+    GridLayout {
         id: row
+        // Long names have the whole width of a phone.
+        columns: strip.width >= Theme.mm(90) ? 2 : 1
+        columnSpacing: Theme.gap
+        rowSpacing: Theme.mm(1)
         anchors.left: parent.left
         anchors.right: parent.right
         anchors.verticalCenter: parent.verticalCenter
         anchors.leftMargin: Theme.pad
         anchors.rightMargin: Theme.pad
-        spacing: Theme.gap
         layoutDirection: Theme.leftHanded ? Qt.RightToLeft : Qt.LeftToRight
         Text {
             Layout.fillWidth: true
@@ -38,8 +41,8 @@ Rectangle {
         ActionButton {
             Layout.fillWidth: true
             Layout.preferredWidth: 2
-            Layout.maximumWidth: Theme.mm(60)
-            Layout.minimumHeight: Theme.target * 1.4
+            Layout.maximumWidth: row.columns === 2 ? Theme.mm(60) : Number.POSITIVE_INFINITY
+            Layout.minimumHeight: Theme.target * 1.2
             visible: strip.group.nextName !== ""
             primary: true
             glyph: "forward"

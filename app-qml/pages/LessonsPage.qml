@@ -110,28 +110,24 @@ FocusScope {
             color: Theme.edge
         }
         RowLayout {
+            id: bar
+            readonly property real half: Math.min((page.width - 2 * Theme.pad - 2 * spacing) / 2, Theme.mm(80))
             Layout.fillWidth: true
             Layout.fillHeight: false
             Layout.margins: Theme.pad
             spacing: Theme.gap
             layoutDirection: Theme.leftHanded ? Qt.RightToLeft : Qt.LeftToRight
             ActionButton {
-                Layout.fillWidth: page.width < Theme.mm(90)
+                Layout.preferredWidth: bar.half
                 Layout.fillHeight: true
-                Layout.preferredWidth: 1
-                Layout.minimumWidth: Theme.mm(30)
                 glyph: "person"
                 text: qsTr("Players")
                 onClicked: page.players()
             }
-            Item {
-                Layout.fillWidth: true
-                visible: page.width >= Theme.mm(90)
-            }
+            Item { Layout.fillWidth: true }
             ActionButton {
-                Layout.fillWidth: true
-                Layout.maximumWidth: Theme.mm(80)
-                Layout.preferredWidth: 1.4
+                Layout.preferredWidth: bar.half
+                Layout.fillHeight: true
                 visible: !page.empty
                 primary: true
                 glyph: "plus"

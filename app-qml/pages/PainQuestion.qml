@@ -36,6 +36,8 @@ Column {
                 text: modelData.text
                 checkable: false
                 checked: question.region === modelData.value
+                // The scale belongs right under the region that was chosen.
+                visible: question.region === "" || checked
                 Accessible.name: qsTr("Pain: %1").arg(text)
                 onClicked: question.region = checked ? "" : modelData.value
             }

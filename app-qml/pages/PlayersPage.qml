@@ -83,31 +83,27 @@ FocusScope {
             color: Theme.edge
         }
         RowLayout {
+            id: bar
+            readonly property real half: Math.min((page.width - 2 * Theme.pad - 2 * spacing) / 2, Theme.mm(80))
             Layout.fillWidth: true
             Layout.fillHeight: false
             Layout.margins: Theme.pad
             spacing: Theme.gap
             layoutDirection: Theme.leftHanded ? Qt.RightToLeft : Qt.LeftToRight
             ActionButton {
-                Layout.fillWidth: true
+                Layout.preferredWidth: bar.half
                 Layout.fillHeight: true
-                Layout.preferredWidth: 1
-                Layout.maximumWidth: Theme.mm(80)
                 visible: page.players.count > 1
                 enabled: page.players.count <= 40
                 glyph: "people"
-                text: qsTr("Group lesson with these %1").arg(page.players.count)
+                text: qsTr("Group lesson: %1").arg(page.players.count)
+                Accessible.description: qsTr("The players listed here are taught together, one after the other; at most 40")
                 onClicked: page.groupLesson()
             }
-            Item {
-                Layout.fillWidth: true
-                visible: page.width >= Theme.mm(170)
-            }
+            Item { Layout.fillWidth: true }
             ActionButton {
-                Layout.fillWidth: true
+                Layout.preferredWidth: bar.half
                 Layout.fillHeight: true
-                Layout.preferredWidth: 1
-                Layout.maximumWidth: Theme.mm(80)
                 primary: true
                 glyph: "plus"
                 text: qsTr("Add a player")

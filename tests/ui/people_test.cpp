@@ -297,8 +297,8 @@ class PeopleTest : public QObject {
         AppDriver app(home.path(), AppDriver::screens()[0]);
         QVERIFY(app.tap("Players"));
         QVERIFY(app.type("Find a player", "juniors"));
-        QVERIFY(app.waitFor("Group lesson with these 3"));
-        QVERIFY(app.tap("Group lesson with these 3"));
+        QVERIFY(app.waitFor("Group lesson: 3"));
+        QVERIFY(app.tap("Group lesson: 3"));
         QVERIFY(app.waitFor("Turn of Ada"));
         QVERIFY(app.tap("Next: Ben"));
         QVERIFY(app.waitFor("Turn of Ben"));

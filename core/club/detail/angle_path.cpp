@@ -32,7 +32,7 @@ void keepBetter(float* __restrict best, std::int8_t* __restrict who, const float
 
 } // namespace
 
-Path bestPath(std::span<const PathFrame> frames, double jumpCost) {
+Path bestPath(std::span<const PathFrame> frames, double jumpCost, int blockNodes) {
     Path path;
     const auto count = static_cast<int>(frames.size());
     path.angle.resize(frames.size());
@@ -70,8 +70,13 @@ Path bestPath(std::span<const PathFrame> frames, double jumpCost) {
     std::vector<float> now(states, 0.0F);
     std::vector<float> before(states);
     std::vector<float> merged(states);
-    std::vector<std::vector<std::int8_t>> from(nodes); // change of step that led here
-    std::vector<std::size_t> peak(nodes, 0);           // best state of the node before: where a jump starts
+    // The way back needs, for every node, which change of step led to each state: 20 kB a node. So that a
+    // long clip does not need gigabytes, they are kept for one block of nodes at a time, and a block that is
+    // needed again is made again from the values at its start.
+    std::vector<std::vector<std::int8_t>> from(static_cast<std::size_t>(std::min(nodes, blockNodes)));
+    std::vector<std::vector<float>> starts; // values before the first node of each block
+    std::vector<std::size_t> peak(static_cast<std::size_t>(nodes), 0); // best state of the node before: where
+                                                                       // a jump starts
     constexpr std::int8_t kJump = 127;
     std::vector<float> gain(static_cast<std::size_t>(group) * bins);
     std::vector<float> costs(2 * change + 1);
@@ -79,7 +84,7 @@ Path bestPath(std::span<const PathFrame> frames, double jumpCost) {
         const double beyond = std::max(0.0, std::abs(a) - 1.0) / usual;
         costs[a + change] = static_cast<float>(0.02 * std::min(std::abs(a), 1) + 0.25 * beyond * beyond);
     }
-    for (int node = 0; node < nodes; ++node) {
+    const auto advance = [&](int node) {
         const int first = node * group;
         const int last = std::min(count, first + group);
         for (int f = first; f < last; ++f) {
@@ -96,14 +101,15 @@ Path bestPath(std::span<const PathFrame> frames, double jumpCost) {
         if (node == 0) {
             std::fill(now.begin(), now.end(), 0.0F);
         } else {
-            from[node].assign(states, 0);
+            auto& led = from[static_cast<std::size_t>(node % blockNodes)];
+            led.assign(states, 0);
             std::fill(merged.begin(), merged.end(), kNever);
             peak[node] =
                 static_cast<std::size_t>(std::max_element(before.begin(), before.end()) - before.begin());
             const float jumped = before[peak[node]] - static_cast<float>(jumpCost);
             for (int v = 0; v < speeds; ++v) {
                 float* best = merged.data() + static_cast<std::size_t>(v) * bins;
-                std::int8_t* who = from[node].data() + static_cast<std::size_t>(v) * bins;
+                std::int8_t* who = led.data() + static_cast<std::size_t>(v) * bins;
                 for (int a = -change; a <= change; ++a) {
                     const int u = v - a;
                     if (u < 0 || u >= speeds) {
@@ -148,7 +154,14 @@ Path bestPath(std::span<const PathFrame> frames, double jumpCost) {
                 }
             }
         }
+    };
+    for (int node = 0; node < nodes; ++node) {
+        if (node % blockNodes == 0) {
+            starts.push_back(now);
+        }
+        advance(node);
     }
+    int block = (nodes - 1) / blockNodes; // the one `from` holds
     // Back from the best end.
     auto at = static_cast<std::size_t>(std::max_element(now.begin(), now.end()) - now.begin());
     std::vector<int> angle(nodes);
@@ -161,9 +174,17 @@ Path bestPath(std::span<const PathFrame> frames, double jumpCost) {
         if (node == 0) {
             break;
         }
+        if (node / blockNodes != block) {
+            block = node / blockNodes;
+            now = starts[static_cast<std::size_t>(block)];
+            for (int k = block * blockNodes; k < std::min(nodes, (block + 1) * blockNodes); ++k) {
+                advance(k);
+            }
+        }
         const int previous = unwrapped - (v - fastest);
         const int wrapped = (previous % bins + bins) % bins;
-        const int a = from[node][static_cast<std::size_t>(v) * bins + wrapped];
+        const int a =
+            from[static_cast<std::size_t>(node % blockNodes)][static_cast<std::size_t>(v) * bins + wrapped];
         unwrapped = previous;
         if (a == kJump) {
             const int start = static_cast<int>(peak[node] % bins);

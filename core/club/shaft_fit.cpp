@@ -1,9 +1,11 @@
 // Copyright 2026 The Plumbmark authors
 // SPDX-License-Identifier: Apache-2.0
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <map>
 #include <numbers>
+#include <optional>
 
 #include "club/detail/angle_path.h"
 #include "club/shaft.h"
@@ -420,6 +422,137 @@ void dropShreds(ShaftTrack& track, const std::vector<double>& real) {
     }
 }
 
+/// Stretches of smooth motion, told by the same rule as in dropShreds.
+struct Stretch {
+    int first = 0, last = 0, count = 0;
+    double speedIn = 0.0, speedOut = 0.0; ///< degrees per real second in its first and last 25 ms
+    bool byHand = false;
+};
+
+std::vector<Stretch> stretchesOf(const ShaftTrack& track, const std::vector<double>& real) {
+    const auto n = static_cast<int>(track.size());
+    const double usual = n > 1 ? (real.back() - real.front()) / (n - 1) : 0.0;
+    std::vector<Stretch> all;
+    double speed = 0.0;
+    bool moving = false;
+    for (int i = 0; i < n; ++i) {
+        if (!track[i]) {
+            continue;
+        }
+        bool joins = !all.empty() && real[i] - real[all.back().last] < std::max(0.03, 2.1 * usual);
+        double now = 0.0;
+        if (joins) {
+            const int last = all.back().last;
+            const double dt = real[i] - real[last];
+            now = (track[i]->angleDegrees - track[last]->angleDegrees) / dt;
+            joins = std::abs(now) <= 3600.0 && !(moving && std::abs(now - speed) > 40000.0 * dt + 300.0);
+        }
+        moving = joins;
+        speed = now;
+        if (!joins) {
+            all.push_back({i, i, 0});
+        }
+        Stretch& s = all.back();
+        s.last = i;
+        ++s.count;
+        s.byHand = s.byHand || track[i]->origin == base::Origin::hand;
+    }
+    for (Stretch& s : all) {
+        const auto speedFrom = [&](int from, int step) {
+            int to = from;
+            for (int k = from; k >= s.first && k <= s.last && std::abs(real[k] - real[from]) < 0.026;
+                 k += step) {
+                to = track[k] ? k : to;
+            }
+            return to == from
+                       ? 0.0
+                       : (track[to]->angleDegrees - track[from]->angleDegrees) / (real[to] - real[from]);
+        };
+        s.speedIn = speedFrom(s.first, 1);
+        s.speedOut = speedFrom(s.last, -1);
+    }
+    return all;
+}
+
+/// Across a dropout the path only guesses which way round the shaft went, and what it found inside may be
+/// another line. The chain of stretches that fits together best as one motion is kept: each may be counted
+/// full turns up or down, and a stretch between two that the shaft cannot have reached and left again goes.
+void joinStretches(ShaftTrack& track, const std::vector<double>& real) {
+    const std::vector<Stretch> all = stretchesOf(track, real);
+    const auto n = static_cast<int>(all.size());
+    if (n < 2) {
+        return;
+    }
+    constexpr int kTurns = 2, kStates = 2 * kTurns + 1, kReach = 12;
+    constexpr double kImpossible = 10.0; ///< of a turn no shaft makes; two of them outweigh 0.17 s of a line
+    constexpr double kGain = 120.0;      ///< of each real second that is kept
+    constexpr double kLong = 0.25;       ///< seconds: after that anything may have happened
+    constexpr double kChange = 15000.0;  ///< degrees per second squared, as for the path
+    struct Best {
+        double value = 0.0;
+        int stretch = -1, state = kTurns;
+    };
+    std::vector<std::array<Best, kStates>> best(static_cast<std::size_t>(n));
+    const auto worth = [&](const Stretch& s) {
+        return s.byHand ? 1e3 : kGain * (real[s.last] - real[s.first]) + 1.0;
+    };
+    for (int j = 0; j < n; ++j) {
+        for (int v = 0; v < kStates; ++v) {
+            Best& b = best[j][v];
+            // As the first of the chain; what was left out before it is lost.
+            b.value = worth(all[j]) - (v == kTurns ? 0.0 : 1.0);
+            for (int i = std::max(0, j - kReach); i < j; ++i) {
+                const double dt = real[all[j].first] - real[all[i].last];
+                for (int u = 0; u < kStates; ++u) {
+                    const double turn = track[all[j].first]->angleDegrees - track[all[i].last]->angleDegrees +
+                                        360.0 * (v - u);
+                    // Of turns that are equally (im)possible the shorter one, and the count as it was.
+                    double cost = 0.0005 * std::abs(turn) + 0.05 * std::abs(v - u);
+                    if (dt > kLong) {
+                        cost += 0.95 * std::abs(v - u);
+                    } else if (std::abs(turn) > 3600.0 * dt + 8.0) {
+                        cost += kImpossible;
+                    } else {
+                        const double off = std::abs(turn / dt - 0.5 * (all[i].speedOut + all[j].speedIn));
+                        const double usual = 300.0 + 0.5 * kChange * dt;
+                        cost += std::min(kImpossible, (off / usual) * (off / usual));
+                    }
+                    const double value = best[i][u].value + worth(all[j]) - cost;
+                    if (value > b.value) {
+                        b = {value, i, u};
+                    }
+                }
+            }
+        }
+    }
+    int at = 0, state = kTurns;
+    for (int j = 0; j < n; ++j) {
+        for (int v = 0; v < kStates; ++v) {
+            if (best[j][v].value > best[at][state].value) {
+                at = j, state = v;
+            }
+        }
+    }
+    std::vector<std::optional<int>> turns(static_cast<std::size_t>(n));
+    while (at >= 0) {
+        turns[at] = state - kTurns;
+        const Best& b = best[at][state];
+        at = b.stretch, state = b.state;
+    }
+    for (int j = 0; j < n; ++j) {
+        for (int k = all[j].first; k <= all[j].last; ++k) {
+            if (!track[k]) {
+                continue;
+            }
+            if (turns[j]) {
+                track[k]->angleDegrees += 360.0 * *turns[j];
+            } else if (!all[j].byHand) {
+                track[k].reset();
+            }
+        }
+    }
+}
+
 /// What the picture's own scatter cannot know: lens and shading, when in the exposure the frame's time lies,
 /// and rows read one after the other.
 void widen(ShaftTrack& track, const std::vector<double>& real, std::span<const Evidence> evidence,
@@ -536,6 +669,9 @@ ShaftTrack fitRange(std::span<const Evidence> evidence, const FitContext& contex
     dropAmbiguous(track, evidence, real, clutter);
     dropStrays(track, real);
     dropShreds(track, real);
+    if (context.shot.view == marks::View::faceOn) { // from behind, a shaft that points at the lens flips over
+        joinStretches(track, real);
+    }
     bridge(track, evidence, real);
     widen(track, real, evidence, context);
     return track;

@@ -25,6 +25,9 @@ constexpr double kHeadCoversBall = 0.025; // s: the last 0.6 m of the head's way
 constexpr double kHandsBeforeShaft = 0.030;
 /// Seen from behind, the hands leave along the line of sight and their start shows late.
 constexpr double kHandsStartLateBehind = 0.09;
+/// Seen from behind, a club that starts back in the plane through lens and shaft does not turn in the
+/// picture: its turn may show up to a fifth of a second late, s.
+constexpr double kShaftLeavesInItsPlane = 0.08;
 constexpr double kRecorderSoundSigma = 0.006; // sound against picture without a clap test of the device
 
 /// Everything below runs in real seconds where the time scale is known (else in the working guess of it).
@@ -128,14 +131,26 @@ class Finder {
     double half(double seconds) const { return std::max(seconds, 2.6 * frame_); }
 
     /// Where the swing is: its bottom (club low and fastest) and roughly its top.
+    /// Two witnesses go before one: where a ball left its place, a stretch fast enough to be a swing near
+    /// that time is it, even when something else in the clip (a practice swing, a mark that jumped) was
+    /// faster.
     void findCourse() {
+        if (c_.ball && c_.ball->lastSeen && c_.ball->firstGone) {
+            findCourseIn(c_.ball->lastSeen->value() * r_ - 0.35, c_.ball->firstGone->value() * r_ + 0.35);
+        }
+        if (!bottom_) {
+            findCourseIn(-1e9, 1e9);
+        }
+    }
+
+    void findCourseIn(double from, double to) {
         if (faceOn() && turned_.size() > 8) {
             const auto grid = detail::gridOf(turned_, std::max(frame_, 1.0 / 240.0), half(0.02));
             double steepest = -300.0; // degrees a second; slower than this is no swing through the ball
             std::optional<std::size_t> at;
             for (std::size_t i = 0; i < grid.at.size(); ++i) {
-                if (grid.at[i] && grid.at[i]->b < steepest && grid.at[i]->a > -150.0 &&
-                    grid.at[i]->a < 150.0) {
+                if (grid.at[i] && grid.time(i) > from && grid.time(i) < to && grid.at[i]->b < steepest &&
+                    grid.at[i]->a > -150.0 && grid.at[i]->a < 150.0) {
                     steepest = grid.at[i]->b;
                     at = i;
                 }
@@ -154,7 +169,7 @@ class Finder {
             double fastest = 0.9; // statures a second, well under any full swing's hand speed
             std::optional<double> at;
             for (std::size_t i = 0; i < std::min(gx.at.size(), gy.at.size()); ++i) {
-                if (gx.at[i] && gy.at[i]) {
+                if (gx.at[i] && gy.at[i] && gx.time(i) > from && gx.time(i) < to) {
                     const double speed = std::hypot(gx.at[i]->b, gy.at[i]->b);
                     if (speed > fastest && cameDown(gy, gx.time(i))) {
                         fastest = speed;
@@ -288,6 +303,11 @@ class Finder {
                 if (fromShaft && (!fit || fit->samples < 4 || fromShaft->sigma > 0.06)) {
                     fromShaft.reset();
                 }
+                if (at - turned_.t.front() < 0.04) {
+                    fromShaft.reset(); // already on the way down when it is first seen
+                } else if (const auto gap = gapAt(at)) {
+                    fromShaft = turnInGap(gap->first, gap->second);
+                }
             }
         }
         // Hands reverse: slowest instant while high.
@@ -304,7 +324,8 @@ class Finder {
         double slowest = 1e9;
         for (std::size_t i = 0; i < std::min(gx.at.size(), gy.at.size()); ++i) {
             const double t = gx.time(i);
-            if (t < from || t > to || !gx.at[i] || !gy.at[i] || gy.at[i]->a < high - 0.06) {
+            if (t < from || t > to || t < gx.start + 0.06 || !gx.at[i] || !gy.at[i] ||
+                gy.at[i]->a < high - 0.06) {
                 continue;
             }
             const double speed = std::hypot(gx.at[i]->b, gy.at[i]->b);
@@ -322,6 +343,64 @@ class Finder {
         } else {
             miss("The top cannot be told: neither shaft nor hands could be followed there.");
         }
+    }
+
+    /// The dropout of the shaft that begins or ends at its greatest turn near `t`, where there is one:
+    /// samples on one side alone do not tell when it turned.
+    std::optional<std::pair<double, double>> gapAt(double t) const {
+        std::optional<std::size_t> best;
+        for (std::size_t i = 0; i < turned_.size(); ++i) {
+            if (std::abs(turned_.t[i] - t) < 0.08 && (!best || turned_.v[i] > turned_.v[*best])) {
+                best = i;
+            }
+        }
+        if (!best) {
+            return std::nullopt;
+        }
+        const double most = std::max(0.03, 2.5 * frame_);
+        for (const std::size_t i :
+             {*best, *best - 1}) { // (no sample before the first: wraps far beyond the end)
+            if (i < turned_.size() - 1 && turned_.t[i + 1] - turned_.t[i] > most) {
+                return std::pair{turned_.t[i], turned_.t[i + 1]};
+            }
+        }
+        return std::nullopt;
+    }
+
+    /// Where a shaft that goes back into the gap and comes down out of it turned: the cubic through both ends
+    /// with their speeds. A player may wait at the top or not, so a quarter of the gap either way is left
+    /// open.
+    std::optional<Crossing> turnInGap(double from, double to) const {
+        const double span = to - from;
+        // Nearly at rest where it was lost: the turn is just beyond.
+        for (const double edge : {from, to}) {
+            const auto fit = detail::fitAt(turned_, edge, half(0.06));
+            if (fit && fit->samples >= 5 && fit->c < 0.0 && std::abs(fit->b) < 60.0) {
+                const double beyond = -fit->b / (2.0 * fit->c);
+                // What the samples' noise leaves open of the slope at the end of a one-sided parabola.
+                const double noise = 3.0 * fit->sigma / half(0.06) / (2.0 * std::abs(fit->c));
+                if (std::abs(beyond) < 0.015 && noise < 0.015) {
+                    return Crossing{edge + beyond, std::hypot(std::hypot(0.006, noise), 0.5 * beyond,
+                                                              0.15 * std::min(span, 0.1))};
+                }
+            }
+        }
+        if (span > 0.25) {
+            return std::nullopt;
+        }
+        const auto a = detail::fitAt(turned_, from, 0.03), b = detail::fitAt(turned_, to, 0.03);
+        if (!a || !b || a->samples < 3 || b->samples < 3 || a->b < -100.0 || b->b > 0.0) {
+            return std::nullopt;
+        }
+        const double va = std::max(a->b, 0.0) * span, vb = b->b * span, rise = b->a - a->a;
+        // Derivative of the cubic over 0..1: va + 2 (3 rise - 2 va - vb) u + 3 (va + vb - 2 rise) u^2.
+        double low = 0.0, high = 1.0; // it rises at 0 and falls at 1
+        for (int i = 0; i < 40; ++i) {
+            const double u = (low + high) / 2;
+            const double slope = va + 2 * (3 * rise - 2 * va - vb) * u + 3 * (va + vb - 2 * rise) * u * u;
+            (slope > 0.0 ? low : high) = u;
+        }
+        return Crossing{from + low * span, std::max(0.25 * span, 0.5 * frame_)};
     }
 
     void findLevels() {
@@ -346,9 +425,14 @@ class Finder {
         }
     }
 
+    /// A level shaft is level against true vertical: what that leaves open is time, by how fast the shaft
+    /// turns.
     void putCrossing(MomentId id, const std::optional<Crossing>& c) {
         if (c && c->sigma < 0.06) {
-            put(id, c->t, std::hypot(c->sigma, 0.25 * frame_ * 0.5), "shaft");
+            const auto fit = detail::fitAt(turned_, c->t, half(0.025));
+            const double speed = fit ? std::max(std::abs(fit->b), 60.0) : 60.0;
+            put(id, c->t, std::hypot(c->sigma, 0.25 * frame_ * 0.5, c_.scene.vertical.sigmaDegrees / speed),
+                "shaft");
         }
     }
 
@@ -359,21 +443,33 @@ class Finder {
         std::string how = "shaft";
         if (faceOn()) {
             onset = onsetBefore(turned_, top, 45.0, 2.0, 25.0, 6.0);
+        } else {
+            // The club leaves along the line of sight and the hands hardly show it, but a shaft at rest is
+            // seen to a small part of a degree.
+            double restEnds = top;
+            const Series away = turnedAway(top, restEnds);
+            if (!away.empty()) {
+                onset = onsetBefore(away, std::min(top, restEnds + 0.06), 6.0, 0.3, 4.0, 2.5);
+            }
+            if (onset && onset->sigma > 0.1) {
+                onset.reset(); // it did not leave in one piece
+            }
+            if (onset) {
+                onset->sigma = std::hypot(onset->sigma, kShaftLeavesInItsPlane);
+            }
         }
-        if (!onset) {
-            Series
-                path; // distance of the hands from their place just before they leave, built on a rough rest
-            how = "hands";
-            const auto leave = gripAway(top);
-            path = leave;
-            if (!path.empty()) {
-                onset = onsetBefore(path, top, 0.20, 0.015, 0.15, 0.03);
-                if (onset) {
-                    onset->sigma = std::hypot(onset->sigma, 0.05);
-                    if (!faceOn()) {
-                        onset->t -= kHandsStartLateBehind;
-                        onset->sigma = std::hypot(onset->sigma, 0.07);
-                    }
+        if (!onset || !faceOn()) {
+            if (const auto hands = handsLeave(top)) {
+                const bool disagree =
+                    onset && std::abs(onset->t - hands->t) > 2.5 * std::hypot(onset->sigma, hands->sigma);
+                if (!onset) {
+                    onset = hands;
+                    how = "hands";
+                } else if (!disagree) {
+                    const double a = 1.0 / (onset->sigma * onset->sigma),
+                                 h = 1.0 / (hands->sigma * hands->sigma);
+                    onset = Crossing{(a * onset->t + h * hands->t) / (a + h), 1.0 / std::sqrt(a + h)};
+                    how = "shaft+hands";
                 }
             }
         }
@@ -383,6 +479,59 @@ class Finder {
         } else {
             miss("Address cannot be told: the clip starts after the club began to move, or it never rested.");
         }
+    }
+
+    /// Onset of the hands' way from their place just before they leave.
+    std::optional<Crossing> handsLeave(double top) const {
+        const Series path = gripAway(top);
+        if (path.empty()) {
+            return std::nullopt;
+        }
+        auto onset = onsetBefore(path, top, 0.20, 0.015, 0.15, 0.03);
+        if (onset) {
+            onset->sigma = std::hypot(onset->sigma, 0.05);
+            if (!faceOn()) {
+                onset->t -= kHandsStartLateBehind;
+                onset->sigma = std::hypot(onset->sigma, 0.13);
+            }
+        }
+        return onset;
+    }
+
+    /// Turn of the shaft away from the direction it keeps longest before the top, either way, degrees.
+    /// `restEnds`: the last time it lay there.
+    Series turnedAway(double top, double& restEnds) const {
+        std::vector<double> before;
+        for (std::size_t i = 0; i < turned_.size() && turned_.t[i] < top - 0.4; ++i) {
+            if (turned_.t[i] > top - 3.0) {
+                before.push_back(turned_.v[i]);
+            }
+        }
+        std::sort(before.begin(), before.end());
+        constexpr double kWidth = 1.0;
+        std::size_t most = 0, from = 0;
+        for (std::size_t i = 0, j = 0; i < before.size(); ++i) {
+            while (j < before.size() && before[j] < before[i] + kWidth) {
+                ++j;
+            }
+            if (j - i > most) {
+                most = j - i, from = i;
+            }
+        }
+        Series out;
+        if (static_cast<double>(most) * frame_ < 0.1) {
+            return out; // never at rest
+        }
+        const double rest = before[from + most / 2];
+        std::size_t run = 0;
+        for (std::size_t i = 0; i < turned_.size(); ++i) {
+            out.add(turned_.t[i], std::abs(turned_.v[i] - rest), turned_.s[i]);
+            run = out.v.back() < kWidth ? run + 1 : 0;
+            if (static_cast<double>(run) * frame_ >= 0.1 && turned_.t[i] < top - 0.4) {
+                restEnds = turned_.t[i];
+            }
+        }
+        return out;
     }
 
     Series gripAway(double top) const {
@@ -487,16 +636,23 @@ class Finder {
                          rest.end());
         const double level = rest[rest.size() / 2];
         std::vector<double> ts, ds;
+        double farthest = 0.0;
         for (std::size_t k = 0; k < series.size(); ++k) {
             const double d = series.v[k] - level;
-            if (series.t[k] > quietTime - 0.03 &&
-                series.t[k] <= grid.time(static_cast<std::size_t>(underWay)) + 0.25 &&
-                d > std::max(smallest, 2.0 * restSigma) && d < largest) {
+            if (series.t[k] <= quietTime - 0.03 ||
+                series.t[k] > grid.time(static_cast<std::size_t>(underWay)) + 0.25) {
+                continue;
+            }
+            farthest = std::max(farthest, d);
+            if (farthest > 2.0 * smallest && d < 0.85 * farthest - 2.0 * restSigma) {
+                break; // it turns back: no longer the start of one motion
+            }
+            if (d > std::max(smallest, 2.0 * restSigma) && d < largest) {
                 ts.push_back(series.t[k]), ds.push_back(d);
             }
         }
         if (ts.size() < 3) {
-            return Crossing{quietTime, 0.05};
+            return Crossing{quietTime, faceOn() ? 0.05 : 0.2};
         }
         // A motion from rest grows like (t - t0)^p, p between 2 (constant push) and 4 (smooth start).
         double bestResidual = 1e9, bestOnset = quietTime;
@@ -537,7 +693,20 @@ class Finder {
             }
             const auto fit = detail::fitAt(leadArm_, c->t, half(0.035));
             const double slope = fit ? std::max(std::abs(fit->b), 0.3) : 1.0;
-            put(id, c->t, std::hypot(c->sigma, bias / slope), "arm");
+            // With the bias, the arm is level where it now seems that much off. Near the top the arm hardly
+            // moves, so that may be much farther away than the slope at the crossing says.
+            double before = bias / slope, after = bias / slope;
+            const int direction = id == MomentId::lead_arm_level_back ? +1 : -1;
+            const double from = id == MomentId::lead_arm_level_back ? top - 1.2 : top;
+            const double to = id == MomentId::lead_arm_level_back ? top : *bottom_;
+            if (const auto earlier = detail::crossing(leadArm_, -direction * bias, direction, from, c->t,
+                                                      half(0.035), gap, true)) {
+                before = std::max(before, c->t - earlier->t);
+            }
+            const auto later =
+                detail::crossing(leadArm_, direction * bias, direction, c->t, to, half(0.035), gap);
+            after = std::max(after, later ? later->t - c->t : std::min(to - c->t, 0.25));
+            put(id, c->t, std::hypot(c->sigma, std::hypot(before, after) / std::numbers::sqrt2), "arm");
         };
         put1(MomentId::lead_arm_level_back,
              detail::crossing(leadArm_, 0.0, +1, top - 1.2, top, half(0.035), gap, true), 0.17);
@@ -617,7 +786,7 @@ class Finder {
     void findFinish() {
         const double step = 1.0 / 120.0;
         const auto speedOf = [&](const Series& x, const Series& y) {
-            const auto gx = detail::gridOf(x, step, half(0.06)), gy = detail::gridOf(y, step, half(0.06));
+            const auto gx = detail::gridOf(x, step, half(0.11)), gy = detail::gridOf(y, step, half(0.11));
             Series out;
             for (std::size_t i = 0; i < std::min(gx.at.size(), gy.at.size()); ++i) {
                 if (gx.at[i] && gy.at[i]) {

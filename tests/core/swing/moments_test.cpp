@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <map>
 #include <numeric>
@@ -94,6 +95,36 @@ TEST(Moments, ImpactIsNeverClaimedWithoutABall) {
     EXPECT_FALSE(marks::find(scene.find().moments, MomentId::impact));
 }
 
+TEST(Moments, TheSwingThatSentTheBallIsTheOneEvenAfterAFasterPracticeSwing) {
+    for (const bool shaftSeen : {true, false}) {
+        Made practice, real;
+        practice.hitSpeed = 2300.0;
+        real.hitSpeed = 1700.0;
+        const auto first = film(practice, 120, 4.0, 0.8, 1);
+        auto scene = film(real, 120, 4.0, 0.8, 2); // the ball goes at its hit, 4 seconds later
+        for (auto& frame : scene.track) {
+            frame.time = frame.time + base::Seconds{4.0};
+        }
+        for (auto& sample : scene.shaft) {
+            sample->time = sample->time + base::Seconds{4.0};
+        }
+        scene.ball->lastSeen = *scene.ball->lastSeen + base::Seconds{4.0};
+        scene.ball->firstGone = *scene.ball->firstGone + base::Seconds{4.0};
+        scene.track.insert(scene.track.begin(), first.track.begin(), first.track.end());
+        scene.shaft.insert(scene.shaft.begin(), first.shaft.begin(), first.shaft.end());
+        if (!shaftSeen) {
+            for (auto& sample : scene.shaft) {
+                sample.reset();
+            }
+        }
+        const auto found = scene.find();
+        ASSERT_TRUE(marks::find(found.moments, MomentId::impact)) << shaftSeen;
+        EXPECT_NEAR(marks::find(found.moments, MomentId::impact)->time.value(), 4.0 + real.hit(), 0.01);
+        ASSERT_TRUE(marks::find(found.moments, MomentId::top));
+        EXPECT_NEAR(marks::find(found.moments, MomentId::top)->time.value(), 4.0 + real.top(), 0.1);
+    }
+}
+
 TEST(Moments, ANeighboursHitNeverMovesImpact) {
     Made made;
     const auto quiet = film(made, 60, 3.0, 0.8, 3);
@@ -143,6 +174,100 @@ TEST(Moments, AClipWithoutASwingHasNone) {
         ADD_FAILURE() << marks::momentName(m.id);
     }
     EXPECT_FALSE(found.missing.empty());
+}
+
+namespace {
+/// What is left of a film when only from..to seconds of it were kept.
+test::Scene cutTo(test::Scene scene, double from, double to) {
+    test::Scene out = scene;
+    out.track.clear(), out.shaft.clear();
+    for (std::size_t i = 0; i < scene.track.size(); ++i) {
+        const double t = scene.track[i].time.value();
+        if (t >= from && t <= to) {
+            out.track.push_back(scene.track[i]);
+            out.shaft.push_back(scene.shaft[i]);
+        }
+    }
+    return out;
+}
+} // namespace
+
+TEST(Moments, ACutOffSwingTellsOnlyWhatItShows) {
+    Made made;
+    for (unsigned seed = 1; seed <= 6; ++seed) {
+        const auto whole = film(made, 120, 3.2, 0.8, seed);
+        const auto all = whole.find();
+        // Begins when the club is already on its way back.
+        const auto late = cutTo(whole, made.start + 0.25, 3.2).find();
+        EXPECT_FALSE(marks::find(late.moments, MomentId::address));
+        EXPECT_TRUE(std::any_of(late.missing.begin(), late.missing.end(), [](const std::string& s) {
+            return s.find("starts after the club began to move") != std::string::npos;
+        }));
+        // Ends while the club is still on its way through.
+        const auto early = cutTo(whole, 0.0, made.hit() + 0.30).find();
+        EXPECT_FALSE(marks::find(early.moments, MomentId::finish));
+        EXPECT_TRUE(std::any_of(early.missing.begin(), early.missing.end(), [](const std::string& s) {
+            return s.find("ends before the player comes to rest") != std::string::npos;
+        }));
+        for (const auto id : {MomentId::top, MomentId::shaft_level_down, MomentId::impact}) {
+            for (const auto* cut : {&late, &early}) {
+                ASSERT_TRUE(marks::find(cut->moments, id)) << marks::momentName(id);
+                EXPECT_NEAR(marks::find(cut->moments, id)->time.value(),
+                            marks::find(all.moments, id)->time.value(), 0.004);
+            }
+        }
+        // Begins on the way down: no top is made up.
+        const auto half = cutTo(whole, made.top() + 0.10, 3.2).find();
+        EXPECT_FALSE(marks::find(half.moments, MomentId::address));
+        if (const auto* top = marks::find(half.moments, MomentId::top)) {
+            EXPECT_LT(std::abs(top->time.value() - made.top()), 3 * top->sigma.value());
+        }
+    }
+}
+
+TEST(Moments, ATopInsideADropoutOfTheShaftIsToldWithWhatThatLeavesOpen) {
+    int held = 0, told = 0;
+    double sum = 0;
+    for (unsigned seed = 1; seed <= 24; ++seed) {
+        Made made;
+        made.start = 0.8 + 0.013 * seed;
+        auto scene = film(made, 120, 3.2, 0.3, seed);
+        const double o = 0.35 / 120;
+        // The grip is behind the head: the shaft is lost for 0.13 to 0.17 s, more of it before the top or
+        // after.
+        const double from = made.top() - o - 0.03 - 0.004 * (seed % 12),
+                     to = from + 0.13 + 0.002 * (seed % 20);
+        for (auto& sample : scene.shaft) {
+            if (sample && sample->time.value() > from && sample->time.value() < to) {
+                sample.reset();
+            }
+        }
+        if (const auto found = scene.find(); const auto* top = marks::find(found.moments, MomentId::top)) {
+            ++told;
+            const double error = std::abs(top->time.value() - (made.top() - o));
+            held += error < top->sigma.value();
+            EXPECT_LT(error, 2.5 * top->sigma.value()) << "seed " << seed;
+            sum += error;
+        }
+    }
+    EXPECT_EQ(told, 24);
+    EXPECT_LT(sum / told, 0.02);
+    EXPECT_GE(held, 0.60 * told) << held << " of " << told;
+}
+
+TEST(Moments, ALevelShaftIsAsSureAsTheVertical) {
+    Made made;
+    auto scene = film(made, 120, 3.0, 0.5, 7);
+    const auto sigma = [&](MomentId id) { return marks::find(scene.find().moments, id)->sigma.value(); };
+    scene.scene.vertical.sigmaDegrees = 0.05;
+    const double slow = sigma(MomentId::shaft_level_back), fast = sigma(MomentId::shaft_level_down);
+    scene.scene.vertical.sigmaDegrees = 2.0;
+    // The shaft passes level at this speed; two degrees are that much time.
+    const double t = made.when(90, made.start, made.top());
+    const double speed = (made.turned(t + 0.001) - made.turned(t - 0.001)) / 0.002;
+    EXPECT_NEAR(std::sqrt(std::pow(sigma(MomentId::shaft_level_back), 2) - slow * slow), 2.0 / speed,
+                0.15 * 2.0 / speed);
+    EXPECT_LT(sigma(MomentId::shaft_level_down), std::hypot(fast, 0.003)) << "a fast shaft loses little time";
 }
 
 TEST(Moments, AMomentFixedByHandIsAFact) {

@@ -190,20 +190,23 @@ void coverWith(video::RgbImage& picture, const base::Box& box) {
 }
 
 bool isCovered(const video::RgbImage& picture, const base::Box& box) {
-    constexpr int kRim = 4, kCodingError = 12;
+    // Coding leaves some single pixels off, above all along an edge that has just moved; an open face is
+    // more.
+    constexpr int kRim = 4, kCodingError = 24;
+    constexpr double kMostOff = 0.02;
     const int left = std::max(0, static_cast<int>(box.x)) + kRim;
     const int top = std::max(0, static_cast<int>(box.y)) + kRim;
     const int right = std::min(picture.width, static_cast<int>(box.x + box.width)) - kRim;
     const int bottom = std::min(picture.height, static_cast<int>(box.y + box.height)) - kRim;
+    long off = 0, all = 0;
     for (int y = top; y < bottom; ++y) {
         for (int x = left * 3; x < right * 3; ++x) {
             const int value = picture.pixels[static_cast<std::size_t>(y * picture.width * 3 + x)];
-            if (std::abs(value - kGrey) > kCodingError) {
-                return false;
-            }
+            off += std::abs(value - kGrey) > kCodingError ? 1 : 0;
+            ++all;
         }
     }
-    return true;
+    return static_cast<double>(off) <= kMostOff * static_cast<double>(all);
 }
 
 } // namespace plumbmark::exporting

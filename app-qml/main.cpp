@@ -17,6 +17,7 @@
 #include "linux/linux_places.h"
 #include "painter/page_painter.h"
 #include "qt/qt_camera.h"
+#include "qt/qt_voice.h"
 #include "run_app.h"
 #include "store/library.h"
 #if PLUMBMARK_WITH_DEMO
@@ -46,6 +47,12 @@ int runApp(int argc, char** argv, app::AppOptions options) {
     options.places = &places;
     platform::QtCamera camera;
     options.camera = &camera;
+    platform::QtMicrophone microphone;
+    options.microphone = &microphone;
+    platform::QtSpeaker speaker;
+    options.speaker = &speaker;
+    const platform::PagePainter painter;
+    options.painter = &painter;
     auto running = app::RunningApp::start(options);
     if (!running.ok()) {
         std::cerr << running.error().sentence << "\n";

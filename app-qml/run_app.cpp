@@ -48,7 +48,8 @@ base::Result<std::unique_ptr<RunningApp>> RunningApp::start(const AppOptions& op
     Parts& parts = *app->parts_;
     parts.library = std::move(*library);
     parts.model = std::make_unique<bridge::AppModel>(bridge::AppModel::Parts{
-        *parts.library, options.network, *options.places, options.demo, options.camera, restored});
+        *parts.library, options.network, *options.places, options.demo, options.camera, restored,
+        options.painter, options.microphone, options.speaker});
     parts.engine = std::make_unique<QQmlApplicationEngine>();
     parts.engine->addImportPath(QStringLiteral("qrc:/qt/qml"));
     QVariantMap properties{{QStringLiteral("app"), QVariant::fromValue(parts.model.get())},

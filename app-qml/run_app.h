@@ -7,8 +7,10 @@
 
 #include "analysis/analysis.h"
 #include "bridge/bring_in_model.h"
+#include "exporting/page.h"
 #include "ports/camera.h"
 #include "ports/places.h"
+#include "ports/voice.h"
 
 class QQmlApplicationEngine;
 class QQuickWindow;
@@ -23,10 +25,13 @@ struct AppOptions {
     std::filesystem::path library;
     analysis::NetworkBytes network; ///< nothing: by hand marks and tracking only
     const ports::Places* places = nullptr;
-    bridge::DemoFilm demo;           ///< empty: no demo in this build
-    ports::Camera* camera = nullptr; ///< nothing: no filming
-    double pixelsPerMm = 0.0;        ///< 0: ask the screen
-    int width = 0, height = 0;       ///< window's first size, logical px; 0: the app's own
+    bridge::DemoFilm demo;                       ///< empty: no demo in this build
+    ports::Camera* camera = nullptr;             ///< nothing: no filming
+    const exporting::Painter* painter = nullptr; ///< nothing: no films of reviews, no sheets
+    ports::Microphone* microphone = nullptr;     ///< nothing: reviews without a voice
+    ports::Speaker* speaker = nullptr;
+    double pixelsPerMm = 0.0;  ///< 0: ask the screen
+    int width = 0, height = 0; ///< window's first size, logical px; 0: the app's own
 };
 
 /// The app put together and on the screen; lives until it is destroyed. Needs a QGuiApplication.

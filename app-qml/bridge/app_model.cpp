@@ -7,7 +7,8 @@
 namespace plumbmark::bridge {
 
 AppModel::AppModel(const Parts& parts, QObject* parent)
-    : QObject(parent), library_(&parts.library), network_(parts.network), book_(parts.library) {
+    : QObject(parent), library_(&parts.library), network_(parts.network), parts_(parts),
+      book_(parts.library) {
     settings_ = std::make_unique<SettingsModel>(QString::fromStdString(parts.places.settingsFile().string()));
     lessons_ = std::make_unique<LessonsModel>(book_);
     players_ = std::make_unique<PlayersModel>(book_);
@@ -55,7 +56,7 @@ AppModel::AppModel(const Parts& parts, QObject* parent)
 
 AppModel::~AppModel() = default;
 
-void AppModel::openSwing(const QString& clip, const QString& title) {
+void AppModel::openSwing(const QString& clip, const QString& title, int moment) {
     const auto id = base::Id::fromHex(clip.toStdString());
     if (!id) {
         return;
@@ -66,7 +67,12 @@ void AppModel::openSwing(const QString& clip, const QString& title) {
     QQmlEngine::setObjectOwnership(swing_.get(), QQmlEngine::CppOwnership);
     connect(swing_.get(), &SwingModel::compareAsked, this, &AppModel::openCompare);
     // This very model goes when the swing is opened again.
-    connect(swing_.get(), &SwingModel::rateTold, this, &AppModel::openSwing, Qt::QueuedConnection);
+    connect(
+        swing_.get(), &SwingModel::rateTold, this,
+        [this](const QString& again, const QString& name) { openSwing(again, name); }, Qt::QueuedConnection);
+    if (moment >= 0 && moment < marks::kMomentCount) {
+        swing_->beginAt(static_cast<marks::MomentId>(moment));
+    }
     swing_->open(*id, title, bringIn_->takeAnalysed());
     emit swingChanged();
     emit swingOpened();
@@ -110,6 +116,56 @@ void AppModel::openCompare() {
 void AppModel::closeCompare() {
     auto old = std::move(compare_);
     emit compareChanged();
+}
+
+void AppModel::openTeach(const QString& lesson, const QString& title) {
+    const auto id = base::Id::fromHex(lesson.toStdString());
+    if (!id) {
+        return;
+    }
+    auto old = std::move(coach_);
+    coach_ = std::make_unique<CoachModel>(*library_, *id, title);
+    QQmlEngine::setObjectOwnership(coach_.get(), QQmlEngine::CppOwnership);
+    emit coachChanged();
+    emit teachOpened();
+}
+
+void AppModel::closeTeach() {
+    auto old = std::move(coach_);
+    emit coachChanged();
+}
+
+void AppModel::openReview(const QString& lesson, const QString& title) {
+    const auto id = base::Id::fromHex(lesson.toStdString());
+    if (!id) {
+        return;
+    }
+    auto old = std::move(review_);
+    review_ =
+        std::make_unique<ReviewModel>(ReviewModel::Parts{*library_, network_, parts_.places, parts_.painter,
+                                                         parts_.microphone, parts_.speaker},
+                                      *id, title);
+    QQmlEngine::setObjectOwnership(review_.get(), QQmlEngine::CppOwnership);
+    emit reviewChanged();
+    emit reviewOpened();
+}
+
+void AppModel::closeReview() {
+    auto old = std::move(review_);
+    emit reviewChanged();
+}
+
+void AppModel::openInbox() {
+    auto old = std::move(inbox_);
+    inbox_ = std::make_unique<InboxModel>(*library_, network_, parts_.places, parts_.painter);
+    QQmlEngine::setObjectOwnership(inbox_.get(), QQmlEngine::CppOwnership);
+    emit inboxChanged();
+    emit inboxOpened();
+}
+
+void AppModel::closeInbox() {
+    auto old = std::move(inbox_);
+    emit inboxChanged();
 }
 
 } // namespace plumbmark::bridge

@@ -9,13 +9,16 @@
 
 #include "bridge/body_card_model.h"
 #include "bridge/bring_in_model.h"
+#include "bridge/coach_model.h"
 #include "bridge/compare_model.h"
 #include "bridge/exchange_model.h"
 #include "bridge/film_model.h"
 #include "bridge/group_model.h"
+#include "bridge/inbox_model.h"
 #include "bridge/lessons_model.h"
 #include "bridge/player_model.h"
 #include "bridge/players_model.h"
+#include "bridge/review_model.h"
 #include "bridge/settings_model.h"
 #include "bridge/swing_model.h"
 
@@ -38,6 +41,9 @@ class AppModel : public QObject {
     Q_PROPERTY(plumbmark::bridge::SettingsModel* settings READ settings CONSTANT)
     Q_PROPERTY(plumbmark::bridge::SwingModel* swing READ swing NOTIFY swingChanged)
     Q_PROPERTY(plumbmark::bridge::CompareModel* compare READ compare NOTIFY compareChanged)
+    Q_PROPERTY(plumbmark::bridge::CoachModel* coach READ coach NOTIFY coachChanged)
+    Q_PROPERTY(plumbmark::bridge::ReviewModel* review READ review NOTIFY reviewChanged)
+    Q_PROPERTY(plumbmark::bridge::InboxModel* inbox READ inbox NOTIFY inboxChanged)
     /// What the person must know about this library or device; empty: nothing.
     Q_PROPERTY(QString notice READ notice CONSTANT)
 
@@ -49,6 +55,9 @@ class AppModel : public QObject {
         DemoFilm demo;                   ///< empty: this build has no demo
         ports::Camera* camera = nullptr; ///< nothing: no filming
         std::string restored = {};       ///< what the start has to tell about a backup put in place
+        const exporting::Painter* painter = nullptr; ///< nothing: no films, no sheets
+        ports::Microphone* microphone = nullptr;     ///< nothing: reviews without a voice
+        ports::Speaker* speaker = nullptr;
     };
     explicit AppModel(const Parts& parts, QObject* parent = nullptr);
     ~AppModel() override;
@@ -63,10 +72,14 @@ class AppModel : public QObject {
     [[nodiscard]] GroupModel* group() { return group_.get(); }
     [[nodiscard]] SettingsModel* settings() { return settings_.get(); }
     [[nodiscard]] SwingModel* swing() { return swing_.get(); }
+    [[nodiscard]] CoachModel* coach() { return coach_.get(); }
+    [[nodiscard]] ReviewModel* review() { return review_.get(); }
+    [[nodiscard]] InboxModel* inbox() { return inbox_.get(); }
     [[nodiscard]] CompareModel* compare() { return compare_.get(); }
     [[nodiscard]] QString notice() const { return notice_; }
 
-    Q_INVOKABLE void openSwing(const QString& clip, const QString& title);
+    /// `moment`: the key moment to begin with; without it address.
+    Q_INVOKABLE void openSwing(const QString& clip, const QString& title, int moment = -1);
     Q_INVOKABLE void closeSwing();
     /// Lays another swing beside the one that is open.
     Q_INVOKABLE void openCompare();
@@ -76,16 +89,32 @@ class AppModel : public QObject {
     /// The players listed now are taught together.
     Q_INVOKABLE void startGroup();
     Q_INVOKABLE void openBodyCard(const QString& player);
+    /// What the coach makes of a lesson.
+    Q_INVOKABLE void openTeach(const QString& lesson, const QString& title);
+    Q_INVOKABLE void closeTeach();
+    /// The spoken review of a lesson.
+    Q_INVOKABLE void openReview(const QString& lesson, const QString& title);
+    Q_INVOKABLE void closeReview();
+    /// Swings that were sent in.
+    Q_INVOKABLE void openInbox();
+    Q_INVOKABLE void closeInbox();
 
   signals:
     void swingChanged();
     void swingOpened();
     void compareChanged();
+    void coachChanged();
+    void teachOpened();
+    void reviewChanged();
+    void reviewOpened();
+    void inboxChanged();
+    void inboxOpened();
     void compareOpened();
 
   private:
     store::Library* library_;
     analysis::NetworkBytes network_;
+    Parts parts_;
     session::LessonBook book_;
     QString notice_;
     std::unique_ptr<SettingsModel> settings_;
@@ -99,6 +128,9 @@ class AppModel : public QObject {
     std::unique_ptr<FilmModel> film_;
     std::unique_ptr<SwingModel> swing_;
     std::unique_ptr<CompareModel> compare_;
+    std::unique_ptr<CoachModel> coach_;
+    std::unique_ptr<ReviewModel> review_;
+    std::unique_ptr<InboxModel> inbox_;
 };
 
 } // namespace plumbmark::bridge

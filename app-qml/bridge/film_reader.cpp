@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "bridge/film_reader.h"
 
+#include <algorithm>
+
 #include "stage/stage_content.h"
 
 namespace plumbmark::bridge {
@@ -21,6 +23,7 @@ void FilmReader::open(const std::filesystem::path& film) {
     const std::lock_guard lock(mutex_);
     film_ = film;
     wanted_.reset();
+    wantedTime_.reset();
     stills_.clear();
     wake_.notify_one();
 }
@@ -28,6 +31,14 @@ void FilmReader::open(const std::filesystem::path& film) {
 void FilmReader::request(int frame) {
     const std::lock_guard lock(mutex_);
     wanted_ = frame;
+    wantedTime_.reset();
+    wake_.notify_one();
+}
+
+void FilmReader::requestTime(double seconds) {
+    const std::lock_guard lock(mutex_);
+    wantedTime_ = seconds;
+    wanted_.reset();
     wake_.notify_one();
 }
 
@@ -41,7 +52,7 @@ void FilmReader::run() {
     std::unique_ptr<video::Clip> clip;
     std::unique_lock lock(mutex_);
     for (;;) {
-        wake_.wait(lock, [this] { return stop_ || film_ || wanted_ || !stills_.empty(); });
+        wake_.wait(lock, [this] { return stop_ || film_ || wanted_ || wantedTime_ || !stills_.empty(); });
         if (stop_) {
             return;
         }
@@ -58,6 +69,14 @@ void FilmReader::run() {
             }
             lock.lock();
             continue;
+        }
+        if (wantedTime_) {
+            const base::Seconds time{*std::exchange(wantedTime_, std::nullopt)};
+            if (clip && !clip->times().empty()) {
+                const auto& times = clip->times();
+                const auto after = std::upper_bound(times.begin(), times.end(), time);
+                wanted_ = static_cast<int>(std::max<std::ptrdiff_t>(0, after - times.begin() - 1));
+            }
         }
         if (wanted_) {
             const int frame = *std::exchange(wanted_, std::nullopt);

@@ -29,6 +29,8 @@ class FilmReader : public QObject {
 
     void open(const std::filesystem::path& film);
     void request(int frame);
+    /// The frame that is shown at this presentation time: the last one not after it.
+    void requestTime(double seconds);
     /// A small picture, `height` px high, of `part` of the frame (empty: the whole).
     void requestStill(int frame, int height, QRectF part = {});
 
@@ -51,6 +53,7 @@ class FilmReader : public QObject {
     bool stop_ = false;
     std::optional<std::filesystem::path> film_;
     std::optional<int> wanted_;
+    std::optional<double> wantedTime_; ///< instead of a frame
     std::deque<Still> stills_;
     std::thread thread_;
 };

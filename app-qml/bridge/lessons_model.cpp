@@ -11,7 +11,11 @@ int LessonsModel::rowCount(const QModelIndex& parent) const {
 }
 
 QHash<int, QByteArray> LessonsModel::roleNames() const {
-    return {{PlayerRole, "player"}, {DayRole, "day"}, {TitleRole, "title"}, {SwingsRole, "swings"}};
+    return {{PlayerRole, "player"},
+            {DayRole, "day"},
+            {TitleRole, "title"},
+            {SwingsRole, "swings"},
+            {LessonRole, "lesson"}};
 }
 
 QVariant LessonsModel::data(const QModelIndex& index, int role) const {
@@ -26,6 +30,8 @@ QVariant LessonsModel::data(const QModelIndex& index, int role) const {
         return dayText(row.day);
     case TitleRole:
         return QString::fromStdString(row.title);
+    case LessonRole:
+        return QString::fromStdString(row.id.hex());
     case SwingsRole: {
         auto it = swings_.find(row.id);
         if (it == swings_.end()) {

@@ -23,7 +23,7 @@ class LessonsModel : public QAbstractListModel {
     Q_PROPERTY(QString problem READ problem NOTIFY loaded)
 
   public:
-    enum Role { PlayerRole = Qt::UserRole + 1, DayRole, TitleRole, SwingsRole };
+    enum Role { PlayerRole = Qt::UserRole + 1, DayRole, TitleRole, SwingsRole, LessonRole };
     explicit LessonsModel(session::LessonBook& book, QObject* parent = nullptr)
         : QAbstractListModel(parent), book_(&book) {}
 

@@ -89,10 +89,13 @@ void SwingModel::takeState(const std::shared_ptr<const DeskState>& state) {
             content_.playerBox = box.adjusted(-margin, -margin, margin, margin)
                                      .intersected(QRectF(0, 0, outcome.clip.width, outcome.clip.height));
         }
-        const marks::Moment* start = marks::find(outcome.moments, marks::MomentId::address);
+        const marks::Moment* start = marks::find(outcome.moments, beginAt_);
+        if (start == nullptr) {
+            start = marks::find(outcome.moments, marks::MomentId::address);
+        }
         // Unless the coach has gone somewhere already.
         if (wanted_ == 0 && start != nullptr) {
-            wanted_ = static_cast<int>(marks::frameAt(outcome.track, start->time));
+            wanted_ = measure::nearestFrame(outcome.track, start->time);
         }
         if (filmOpen_) {
             film_->request(wanted_);

@@ -77,6 +77,9 @@ class SwingModel : public stage::StageSource {
     /// Shows a clip of the library; with `known`, the analysis just made of it, at once.
     void open(const base::Id& clip, const QString& title, std::optional<analysis::Analysed> known);
 
+    /// Before open(): the key moment to stand at first; address where it is not there.
+    void beginAt(marks::MomentId moment) { beginAt_ = moment; }
+
     [[nodiscard]] const stage::StageContent& stageContent() const override { return content_; }
     [[nodiscard]] const base::Id& clip() const { return clip_; }
     [[nodiscard]] QString title() const { return title_; }
@@ -186,6 +189,7 @@ class SwingModel : public stage::StageSource {
     std::optional<base::Id> clipId_;
     store::Library* library_;
     base::Id clip_{base::Id::Bytes{}};
+    marks::MomentId beginAt_ = marks::MomentId::address;
     int storedFrames_ = 0; ///< of the film, known before the swing has been read
     double progressShare_ = 0.0;
     QString problem_;

@@ -175,6 +175,10 @@ Drawing drawing(const QString& name) {
         polyline(d.lines, {{4, 6.5}, {20, 6.5}});
         polyline(d.lines, {{9, 6}, {9, 3.5}, {15, 3.5}, {15, 6}});
         polyline(d.lines, {{6, 7}, {7, 20.5}, {17, 20.5}, {18, 7}});
+    } else if (name == u"record") {
+        d.areas.addEllipse(QPointF(12, 12), 7, 7);
+    } else if (name == u"stop") {
+        d.areas.addRoundedRect(QRectF(5.5, 5.5, 13, 13), 1.5, 1.5);
     } else if (name == u"over") {
         d.lines.addRoundedRect(QRectF(3, 3, 12, 14), 1.5, 1.5);
         d.lines.addRoundedRect(QRectF(9, 7, 12, 14), 1.5, 1.5);

@@ -55,7 +55,7 @@ Rectangle {
                     width: parent.width - 2 * Theme.pad
                     visible: panel.compare.matched
                     font.bold: true
-                    text: qsTr("%n difference(s) beyond doubt", "", panel.compare.beyondDoubt)
+                    text: qsTr("Differences beyond doubt: %1").arg(panel.compare.beyondDoubt)
                 }
                 BodyText {
                     x: Theme.pad

@@ -11,7 +11,10 @@ Rectangle {
     required property string day
     required property string title
     required property var swings
+    required property string lesson
     signal openSwing(string clip, string title)
+    signal teach()
+    signal review()
     implicitHeight: column.implicitHeight + Theme.pad + 2 * Theme.line
     radius: Theme.radius
     color: Theme.card
@@ -57,6 +60,25 @@ Rectangle {
                 unknown: modelData.unknown
                 enabled: modelData.film
                 onClicked: delegate.openSwing(modelData.clip, delegate.player)
+            }
+        }
+        Flow {
+            Layout.fillWidth: true
+            Layout.margins: Theme.pad
+            Layout.bottomMargin: 0
+            visible: delegate.swings.length > 0
+            spacing: Theme.gap
+            ActionButton {
+                glyph: "note"
+                text: qsTr("Cause and plan")
+                Accessible.name: qsTr("Cause and plan of %1, %2").arg(delegate.player).arg(delegate.day)
+                onClicked: delegate.teach()
+            }
+            ActionButton {
+                glyph: "play"
+                text: qsTr("Review")
+                Accessible.name: qsTr("Review of %1, %2").arg(delegate.player).arg(delegate.day)
+                onClicked: delegate.review()
             }
         }
         BodyText {

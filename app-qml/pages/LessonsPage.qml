@@ -13,6 +13,9 @@ FocusScope {
     signal players()
     signal exchange()
     signal openSwing(string clip, string title)
+    signal teach(string lesson, string title)
+    signal review(string lesson, string title)
+    signal inbox()
     readonly property bool empty: app.lessons.count === 0 && app.lessons.search === ""
 
     ColumnLayout {
@@ -90,10 +93,23 @@ FocusScope {
             boundsBehavior: Flickable.StopAtBounds
             Accessible.role: Accessible.List
             Accessible.name: qsTr("Lessons")
+            header: Item {
+                width: list.width
+                height: inboxButton.height + Theme.pad
+                ActionButton {
+                    id: inboxButton
+                    x: (list.width - Math.min(list.width - 2 * Theme.pad, Theme.mm(190))) / 2
+                    glyph: "folder"
+                    text: qsTr("Sent in")
+                    onClicked: page.inbox()
+                }
+            }
             delegate: LessonDelegate {
                 width: Math.min(list.width - 2 * Theme.pad, Theme.mm(190))
                 x: (list.width - width) / 2
                 onOpenSwing: (clip, title) => page.openSwing(clip, title)
+                onTeach: page.teach(lesson, player)
+                onReview: page.review(lesson, player)
             }
             SlimScrollBar {
                 anchors.right: parent.right

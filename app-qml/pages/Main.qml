@@ -38,6 +38,9 @@ Window {
         target: root.app
         function onSwingOpened() { root.page = "swing" }
         function onCompareOpened() { root.page = "compare" }
+        function onTeachOpened() { root.page = "teach" }
+        function onReviewOpened() { root.page = "review" }
+        function onInboxOpened() { root.page = "inbox" }
     }
 
     LessonsPage {
@@ -52,6 +55,9 @@ Window {
         onPlayers: root.page = "players"
         onExchange: root.page = "exchange"
         onOpenSwing: (clip, title) => root.app.openSwing(clip, title)
+        onTeach: (lesson, title) => root.app.openTeach(lesson, title)
+        onReview: (lesson, title) => root.app.openReview(lesson, title)
+        onInbox: root.app.openInbox()
     }
     Loader {
         anchors.fill: parent
@@ -142,6 +148,23 @@ Window {
     }
     Loader {
         anchors.fill: parent
+        active: root.page === "teach" && root.app.coach !== null
+        focus: active
+        sourceComponent: TeachPage {
+            coach: root.app.coach
+            focus: true
+            onOpenSwing: (clip, moment) => {
+                root.swingFrom = "teach"
+                root.app.openSwing(clip, root.app.coach.title, moment)
+            }
+            onBack: {
+                root.page = "lessons"
+                root.app.closeTeach()
+            }
+        }
+    }
+    Loader {
+        anchors.fill: parent
         active: root.page === "player"
         focus: active
         sourceComponent: PlayerPage {
@@ -177,6 +200,19 @@ Window {
     }
     Loader {
         anchors.fill: parent
+        active: root.page === "review" && root.app.review !== null
+        focus: active
+        sourceComponent: ReviewPage {
+            review: root.app.review
+            focus: true
+            onBack: {
+                root.page = root.app.inbox !== null ? "inbox" : "lessons"
+                root.app.closeReview()
+            }
+        }
+    }
+    Loader {
+        anchors.fill: parent
         active: root.page === "group"
         focus: active
         sourceComponent: GroupPage {
@@ -190,6 +226,20 @@ Window {
                 root.app.openPlayer(player)
                 root.playerTab = 0
                 root.page = "player"
+            }
+        }
+    }
+    Loader {
+        anchors.fill: parent
+        active: root.page === "inbox" && root.app.inbox !== null
+        focus: active
+        sourceComponent: InboxPage {
+            inbox: root.app.inbox
+            focus: true
+            onOpenLesson: (lesson, title) => root.app.openReview(lesson, title)
+            onBack: {
+                root.page = "lessons"
+                root.app.closeInbox()
             }
         }
     }

@@ -111,6 +111,21 @@ void StageItem::showPlayer() {
     viewMoved();
 }
 
+void StageItem::showPart(const QRectF& part) {
+    playerShown_ = false;
+    view_.showBox(part);
+    viewMoved();
+}
+
+QRectF StageItem::shownPart() const {
+    if (!magnified()) {
+        return {};
+    }
+    const base::Vec2 a = view_.toPicture({0, 0}), b = view_.toPicture({width(), height()});
+    return QRectF(QPointF(a.x, a.y), QPointF(b.x, b.y))
+        .intersected(QRectF(QPointF(0, 0), view_.pictureSize()));
+}
+
 void StageItem::viewMoved() {
     update();
     overlay_->update();

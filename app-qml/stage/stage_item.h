@@ -37,6 +37,7 @@ class StageItem : public QQuickItem {
     Q_PROPERTY(QString drawShape READ drawShape WRITE setDrawShape NOTIFY drawShapeChanged)
     Q_PROPERTY(bool magnified READ magnified NOTIFY viewChanged)
     Q_PROPERTY(bool dragging READ dragging NOTIFY draggingChanged)
+    Q_PROPERTY(QRectF shownPart READ shownPart NOTIFY viewChanged)
     /// The picture's top left and the scale, for whoever must find a picture point on the screen.
     Q_PROPERTY(QRectF pictureRect READ pictureRect NOTIFY viewChanged)
 
@@ -59,6 +60,10 @@ class StageItem : public QQuickItem {
 
     Q_INVOKABLE void showWhole();
     Q_INVOKABLE void showPlayer();
+    /// A part of the picture (picture px) as large as fits.
+    Q_INVOKABLE void showPart(const QRectF& part);
+    /// What of the picture is to be seen, picture px; empty while the whole is.
+    [[nodiscard]] QRectF shownPart() const;
     /// Gives a dragged mark back; false when nothing was dragged.
     Q_INVOKABLE bool cancelGesture();
 

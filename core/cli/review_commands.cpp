@@ -277,31 +277,8 @@ base::Result<int> runRequest(const Arguments& args, const Services& services, St
     card.coach = args.value("--coach").value_or("");
     card.due = args.value("--due").value_or("");
     card.question = args.value("--question").value_or("");
-    for (const std::string* text : {&card.player, &card.coach, &card.due, &card.question}) {
-        if (text->size() > 500 || !records::isUtf8(*text)) {
-            return base::inputError("record.bad_value",
-                                    "A text for the card is too long or cannot be read; keep "
-                                    "it under 500 characters.");
-        }
-    }
-    if (*kind == ".html") {
-        if (auto written = exporting::writeWhole(target, exporting::requestCardHtml(card)); !written) {
-            return written.error();
-        }
-    } else {
-        if (services.painter == nullptr) {
-            return base::inputError("output.no_painter",
-                                    "This build has no painter, so it can't draw a PDF; give "
-                                    "a name that ends in .html.");
-        }
-        const exporting::Page page = exporting::requestCardPage(card, *services.painter);
-        const auto drawn = services.painter->pdf(std::span(&page, 1));
-        if (!drawn) {
-            return drawn.error();
-        }
-        if (auto written = exporting::writeWhole(target, std::span<const std::byte>(*drawn)); !written) {
-            return written.error();
-        }
+    if (auto written = session::writeRequestCard(card, services.painter, target); !written) {
+        return written.error();
     }
     streams.out << "Card written.\n";
     return kDone;
@@ -321,25 +298,24 @@ base::Result<std::string> filmAgain(const Arguments& args, const Services& servi
     if (!network) {
         return network.error();
     }
-    base::Result<std::optional<exporting::LessonStory>> story = std::optional<exporting::LessonStory>();
+    base::Result<std::optional<std::string>> words = std::optional<std::string>();
     {
         const ProgressLine line(services, streams.err);
         session::ReviewDesk desk(library, *network);
-        story = desk.story(lesson, {.measureAgain = true}, line.progress());
+        words = desk.filmAgainWords(lesson, line.progress());
     }
-    if (!story) {
-        return story.error();
+    if (!words) {
+        return words.error();
     }
-    if (!*story) {
+    if (!*words) {
         return stopped();
     }
-    const auto advice = exporting::filmAdvice(**story);
-    if (advice.empty()) {
+    if ((*words)->empty()) {
         return base::inputError("review.no_advice",
                                 "These clips were filmed as they should be; tell the reason "
                                 "with --because.");
     }
-    return exporting::filmAgainWords(advice);
+    return **words;
 }
 
 base::Result<int> runInbox(const Arguments& args, const Services& services, Streams streams) {

@@ -22,20 +22,6 @@ std::string sets(int n, const std::string& what) {
     return std::to_string(n) + (n == 1 ? " set of 10 " : " sets of 10 ") + what;
 }
 
-std::string doseText(const coaching::Drill& drill, int rehearsals, int balls) {
-    std::string text;
-    if (rehearsals > 0) {
-        text = sets(rehearsals, "slow rehearsals without a ball");
-        if (drill.holdSeconds > 0) {
-            text += ", each held for " + std::to_string(drill.holdSeconds) + " s";
-        }
-    }
-    if (balls > 0) {
-        text += (text.empty() ? "" : ", then ") + sets(balls, "balls at half speed");
-    }
-    return text + ", a minute's rest between sets; stop when it hurts or slips away.";
-}
-
 const coaching::CheckpointResult* findIn(const std::vector<coaching::CheckpointResult>& all,
                                          std::string_view id) {
     const auto it = std::find_if(all.begin(), all.end(), [&](const auto& c) { return c.id == id; });
@@ -52,6 +38,20 @@ std::optional<double> presence(const Playbook& playbook,
 }
 
 } // namespace
+
+std::string doseText(const coaching::Drill& drill, int rehearsals, int balls) {
+    std::string text;
+    if (rehearsals > 0) {
+        text = sets(rehearsals, "slow rehearsals without a ball");
+        if (drill.holdSeconds > 0) {
+            text += ", each held for " + std::to_string(drill.holdSeconds) + " s";
+        }
+    }
+    if (balls > 0) {
+        text += (text.empty() ? "" : ", then ") + sets(balls, "balls at half speed");
+    }
+    return text + ", a minute's rest between sets; stop when it hurts or slips away.";
+}
 
 std::vector<std::string> proposedOrder(const Explanation& e) {
     std::vector<std::string> order;

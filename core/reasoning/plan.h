@@ -42,6 +42,9 @@ struct PlanDraft {
                                   const std::vector<coaching::Caution>& cautions,
                                   const coaching::BodyCard& card);
 
+/// "2 sets of 10 slow rehearsals without a ball, then 1 set of 10 balls at half speed, a minute's rest ...".
+[[nodiscard]] std::string doseText(const coaching::Drill& drill, int rehearsalSets, int ballSets);
+
 /// What the program itself would work on: the first cause, then the heaviest rival that is there and not in
 /// its chain. Empty where nothing was found.
 [[nodiscard]] std::vector<std::string> proposedOrder(const Explanation& explanation);

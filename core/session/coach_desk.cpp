@@ -62,6 +62,8 @@ std::vector<base::Id> idsOf(const std::vector<records::Fact>& facts) {
     return ids;
 }
 
+constexpr int kMostSets = 10; ///< of a dose
+
 std::vector<std::string> clipsOf(const std::vector<StoredSwing>& swings) {
     std::vector<std::string> ids;
     for (const auto& s : swings) {
@@ -272,6 +274,102 @@ base::Result<reasoning::TrialResult> CoachDesk::tryIt(const base::Id& lesson, co
         return added.error();
     }
     return result;
+}
+
+base::Result<std::optional<Sight>> CoachDesk::sight(const Reasoned& r, const reasoning::NodeState& node) {
+    const coaching::Checkpoint* check = playbook_->find(node.checkpoint);
+    if (check == nullptr) {
+        return std::optional<Sight>();
+    }
+    LessonBook book(*library_);
+    for (auto it = r.swings.rbegin(); it != r.swings.rend(); ++it) {
+        if (it->context.view != check->view) {
+            continue;
+        }
+        const auto* number = measure::find(it->measurements, node.measurement, node.moment);
+        const auto row = library_->clip(it->clip);
+        const auto findings = book.findings(it->clip);
+        if (!row || !findings) {
+            return row ? findings.error() : row.error();
+        }
+        if (number == nullptr || !number->value || !*row || !(*row)->filmHere || !*findings) {
+            continue;
+        }
+        Sight sight;
+        sight.clip = it->clip;
+        sight.number = it->number;
+        sight.film = (*row)->file;
+        if (node.moment) {
+            const auto* moment = marks::find((*findings)->moments, *node.moment);
+            if (moment == nullptr) {
+                continue;
+            }
+            sight.moment = node.moment;
+            sight.time = moment->time;
+        }
+        return std::optional(std::move(sight));
+    }
+    return std::optional<Sight>();
+}
+
+base::Result<void> CoachDesk::setDose(Reasoned& r, std::size_t index, int rehearsals, int balls) {
+    if (index >= r.plan.priorities.size() || rehearsals < 0 || balls < 0 || rehearsals > kMostSets ||
+        balls > kMostSets || rehearsals + balls == 0) {
+        return base::inputError("plan.dose", "A dose is one to ten sets; choose a number in between.");
+    }
+    reasoning::Priority& p = r.plan.priorities[index];
+    const auto remedy = std::find_if(playbook_->remedies().begin(), playbook_->remedies().end(),
+                                     [&](const auto& one) { return one.node == p.node; });
+    const coaching::Drill* drill =
+        remedy == playbook_->remedies().end() ? nullptr : playbook_->drill(remedy->drill);
+    if (drill == nullptr) {
+        return base::inputError("plan.dose",
+                                "The playbook holds no drill for it any more; make the plan anew.");
+    }
+    const auto draft = reasoning::draftPlan(*playbook_, r.order, r.checkpoints, r.cautions, r.card);
+    int allBalls = balls;
+    for (std::size_t i = 0; i < r.plan.priorities.size(); ++i) {
+        allBalls += i == index ? 0 : r.plan.priorities[i].ballSets;
+    }
+    bool guarded = r.card.mostBalls && balls > p.ballSets && 10 * allBalls > *r.card.mostBalls;
+    for (const auto& drafted : draft.priorities) {
+        guarded = guarded ||
+                  (drafted.node == p.node &&
+                   ((drafted.rehearsalSets < drill->rehearsalSets && rehearsals > drafted.rehearsalSets) ||
+                    (drafted.ballSets < drill->ballSets && balls > drafted.ballSets)));
+    }
+    if (guarded) {
+        return base::inputError("plan.protected", "The body card or a caution keeps this dose small; change "
+                                                  "the body card first if it is no longer true.");
+    }
+    p.rehearsalSets = rehearsals;
+    p.ballSets = balls;
+    p.dose = reasoning::doseText(*drill, rehearsals, balls);
+    return {};
+}
+
+void CoachDesk::takeDoses(Reasoned& r, const records::Plan& kept) {
+    for (reasoning::Priority& p : r.plan.priorities) {
+        const auto item = std::find_if(kept.items.begin(), kept.items.end(),
+                                       [&](const auto& one) { return one.node == p.node; });
+        const auto remedy = std::find_if(playbook_->remedies().begin(), playbook_->remedies().end(),
+                                         [&](const auto& one) { return one.node == p.node; });
+        const coaching::Drill* drill =
+            remedy == playbook_->remedies().end() ? nullptr : playbook_->drill(remedy->drill);
+        if (item == kept.items.end() || drill == nullptr) {
+            continue;
+        }
+        // A record holds the words only; the same words mean the same numbers.
+        for (int rehearsals = 0; rehearsals <= kMostSets; ++rehearsals) {
+            for (int balls = 0; balls <= kMostSets; ++balls) {
+                if (reasoning::doseText(*drill, rehearsals, balls) == item->dose) {
+                    p.rehearsalSets = rehearsals;
+                    p.ballSets = balls;
+                    p.dose = item->dose;
+                }
+            }
+        }
+    }
 }
 
 base::Result<void> CoachDesk::keepPlan(const Reasoned& r) {

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
+#include <filesystem>
 #include <optional>
 #include <string>
 #include <vector>
@@ -34,6 +35,15 @@ struct Reasoned {
     std::optional<records::CoachWord> word; ///< what counts where it is there
     std::vector<std::string> order;         ///< the coach's order, else the proposal's
     reasoning::PlanDraft plan;              ///< drafted for `order`
+};
+
+/// Where in the lesson's films a departure is to be seen.
+struct Sight {
+    base::Id clip{base::Id::Bytes{}};
+    int number = 0; ///< of its shot in the lesson, from 1
+    std::filesystem::path film;
+    std::optional<marks::MomentId> moment; ///< nothing: a number of the whole swing
+    base::Seconds time; ///< presentation time of the moment; of the first frame without one
 };
 
 /// What the next lesson opens with.
@@ -71,6 +81,18 @@ class CoachDesk {
                                                const std::vector<int>& before, const std::vector<int>& tried,
                                                const std::vector<int>& after);
     base::Result<reasoning::PlayerWeights> weights(const base::Id& player);
+
+    /// The newest swing of the lesson that shows the node's deciding number and whose film is here; nothing
+    /// for what only the ball told, or what nothing measured.
+    base::Result<std::optional<Sight>> sight(const Reasoned& reasoned, const reasoning::NodeState& node);
+
+    /// The coach's own dose for one priority, in sets of about ten: 0 to 10 each, one at least together.
+    /// Errors (input): "plan.dose" outside that; "plan.protected" for more than the draft where body card,
+    /// pain or a caution made the draft smaller.
+    base::Result<void> setDose(Reasoned& reasoned, std::size_t priority, int rehearsalSets, int ballSets);
+
+    /// Gives the draft the doses of a plan that was kept before, where it is for the same departures.
+    void takeDoses(Reasoned& reasoned, const records::Plan& kept);
 
     /// Keeps the draft as the lesson's plan.
     base::Result<void> keepPlan(const Reasoned& reasoned);

@@ -13,6 +13,8 @@
 #include "coaching/playbook.h"
 #include "comparison/match.h"
 #include "exporting/key_position_sheet.h"
+#include "exporting/lesson_sheet.h"
+#include "exporting/output_file.h"
 #include "exporting/review_film.h"
 #include "exporting/words.h"
 #include "records/consent.h"
@@ -292,6 +294,19 @@ ReviewDesk::story(const base::Id& lessonId, const StoryOptions& options, const b
 
 base::Result<base::Id> ReviewDesk::keep(const base::Id& lesson, records::Review review,
                                         const std::optional<std::filesystem::path>& voice) {
+    std::optional<video::Sound> sound;
+    if (voice) {
+        auto loaded = video::loadSound(*voice);
+        if (!loaded) {
+            return loaded.error();
+        }
+        sound = std::move(*loaded);
+    }
+    return keepHeard(lesson, std::move(review), sound);
+}
+
+base::Result<base::Id> ReviewDesk::keepHeard(const base::Id& lesson, records::Review review,
+                                             const std::optional<video::Sound>& sound) {
     const auto entity = library_->entity(lesson);
     const auto choices = clips(lesson);
     const auto before = library_->factsOf(lesson, records::kind::review);
@@ -309,16 +324,12 @@ base::Result<base::Id> ReviewDesk::keep(const base::Id& lesson, records::Review 
     for (const records::Fact& fact : records::heads(*before)) {
         replaces.push_back(fact.id);
         const auto old = records::reviewOf(fact.body);
-        if (old && !voice && records::spoken(review)) {
+        if (old && !sound && records::spoken(review)) {
             review.voice = old->voice; // the newest comes last
         }
     }
     std::sort(replaces.begin(), replaces.end());
-    if (voice) {
-        const auto sound = video::loadSound(*voice);
-        if (!sound) {
-            return sound.error();
-        }
+    if (sound && !sound->samples.empty()) {
         auto bytes = video::encodeVoice(*sound);
         if (!bytes) {
             return bytes.error();
@@ -350,6 +361,48 @@ base::Result<base::Id> ReviewDesk::keep(const base::Id& lesson, records::Review 
         return added.error();
     }
     return facts.back().id;
+}
+
+base::Result<std::optional<video::Sound>> ReviewDesk::voice(const records::Review& review) {
+    if (!review.voice) {
+        return std::optional<video::Sound>();
+    }
+    const auto fact = library_->fact(*review.voice);
+    if (!fact) {
+        return fact.error();
+    }
+    const auto kept = *fact ? records::voiceOf((*fact)->body) : std::nullopt;
+    if (!kept) {
+        return std::optional<video::Sound>();
+    }
+    auto sound = video::loadSound(video::fromBytes(kept->bytes));
+    if (!sound) {
+        return sound.error();
+    }
+    return std::optional(std::move(*sound));
+}
+
+base::Result<bool> ReviewDesk::sheet(const base::Id& lesson, const exporting::Painter& painter,
+                                     const std::filesystem::path& target, const base::Progress& progress) {
+    if (auto writable = exporting::checkWritable(target); !writable) {
+        return writable.error();
+    }
+    const auto told = story(lesson, {.measureAgain = true}, progress);
+    if (!told) {
+        return told.error();
+    }
+    if (!*told) {
+        return false;
+    }
+    const auto pages = exporting::lessonSheet(**told, painter);
+    const auto drawn = painter.pdf(pages);
+    if (!drawn) {
+        return drawn.error();
+    }
+    if (auto written = exporting::writeWhole(target, std::span<const std::byte>(*drawn)); !written) {
+        return written.error();
+    }
+    return true;
 }
 
 base::Result<std::optional<records::Review>> ReviewDesk::review(const base::Id& lesson) {
@@ -454,20 +507,15 @@ ReviewDesk::film(const base::Id& lesson, const FilmRequest& request, const expor
     if (spoken) {
         script = exporting::spokenScript(*spoken, places);
         if (spoken->voice) {
-            const auto fact = library_->fact(*spoken->voice);
-            if (!fact) {
-                return fact.error();
+            auto heard = this->voice(*spoken);
+            if (!heard) {
+                return heard.error();
             }
-            const auto kept = *fact ? records::voiceOf((*fact)->body) : std::nullopt;
-            if (!kept) {
+            if (!*heard) {
                 return base::inputError("review.voice_missing",
                                         "The voice of this review is not in the library; record it again.");
             }
-            auto sound = video::loadSound(video::fromBytes(kept->bytes));
-            if (!sound) {
-                return sound.error();
-            }
-            voice = std::move(*sound);
+            voice = std::move(**heard);
         }
     } else if (sources.size() == 2) {
         const auto side = [&](std::size_t i) {
@@ -513,6 +561,43 @@ ReviewDesk::film(const base::Id& lesson, const FilmRequest& request, const expor
         return std::optional<FilmMade>();
     }
     return std::optional(FilmMade{script.seconds, script.captions});
+}
+
+base::Result<std::optional<std::string>> ReviewDesk::filmAgainWords(const base::Id& lesson,
+                                                                    const base::Progress& progress) {
+    const auto told = story(lesson, {.measureAgain = true}, progress);
+    if (!told) {
+        return told.error();
+    }
+    if (!*told) {
+        return std::optional<std::string>();
+    }
+    return std::optional(exporting::filmAgainWords(exporting::filmAdvice(**told)));
+}
+
+base::Result<void> writeRequestCard(const exporting::RequestCard& card, const exporting::Painter* painter,
+                                    const std::filesystem::path& target) {
+    for (const std::string* text : {&card.player, &card.coach, &card.due, &card.question}) {
+        if (text->size() > 500 || !records::isUtf8(*text)) {
+            return base::inputError("record.bad_value",
+                                    "A text for the card is too long or cannot be read; keep "
+                                    "it under 500 characters.");
+        }
+    }
+    if (target.extension() != ".pdf") {
+        return exporting::writeWhole(target, exporting::requestCardHtml(card));
+    }
+    if (painter == nullptr) {
+        return base::inputError("output.no_painter",
+                                "This build has no painter, so it can't draw a PDF; give "
+                                "a name that ends in .html.");
+    }
+    const exporting::Page page = exporting::requestCardPage(card, *painter);
+    const auto drawn = painter->pdf(std::span(&page, 1));
+    if (!drawn) {
+        return drawn.error();
+    }
+    return exporting::writeWhole(target, std::span<const std::byte>(*drawn));
 }
 
 } // namespace plumbmark::session

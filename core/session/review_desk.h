@@ -13,10 +13,12 @@
 #include "base/result.h"
 #include "exporting/lesson_story.h"
 #include "exporting/page.h"
+#include "exporting/request_card.h"
 #include "exporting/tables.h"
 #include "marks/player.h"
 #include "records/review.h"
 #include "store/library.h"
+#include "video/clip.h"
 
 namespace plumbmark::session {
 
@@ -63,8 +65,25 @@ class ReviewDesk {
     /// "record.bad_value", "review.no_clip", "review.voice_long", those of video::loadSound.
     base::Result<base::Id> keep(const base::Id& lesson, records::Review review,
                                 const std::optional<std::filesystem::path>& voice);
+    /// The same with a voice that was just heard; its samples count from the review's beginning, none make a
+    /// silent review. `voice` nothing: the voice before stays.
+    base::Result<base::Id> keepHeard(const base::Id& lesson, records::Review review,
+                                     const std::optional<video::Sound>& voice);
+    /// A voice that a review names; nothing where it is not in the library. Errors: those of
+    /// video::loadSound.
+    base::Result<std::optional<video::Sound>> voice(const records::Review& review);
     /// The review that stands, the newest where two devices made one; nothing where there is none.
     base::Result<std::optional<records::Review>> review(const base::Id& lesson);
+
+    /// The lesson sheet as PDF (A4), every swing measured anew (blocks). False when cancelled: nothing is
+    /// left. Errors: those of story(), Painter::pdf and exporting::writeWhole.
+    base::Result<bool> sheet(const base::Id& lesson, const exporting::Painter& painter,
+                             const std::filesystem::path& target, const base::Progress& progress);
+
+    /// "Please film it again, because ...": what limited the lesson's clips, measured anew (blocks); empty
+    /// where they were filmed as they should be. Nothing when cancelled. Errors: those of story().
+    base::Result<std::optional<std::string>> filmAgainWords(const base::Id& lesson,
+                                                            const base::Progress& progress);
 
     struct FilmRequest {
         std::optional<base::Id> clip;   ///< a tour of this swing; nothing: the spoken review
@@ -88,5 +107,11 @@ class ReviewDesk {
     store::Library* library_;
     analysis::NetworkBytes network_;
 };
+
+/// The card for a student who sends swings in, by the target's ending: .html, or .pdf (needs a painter).
+/// Errors (input): "record.bad_value" for a text over 500 bytes or not UTF-8, "output.no_painter"; those of
+/// exporting::writeWhole.
+base::Result<void> writeRequestCard(const exporting::RequestCard& card, const exporting::Painter* painter,
+                                    const std::filesystem::path& target);
 
 } // namespace plumbmark::session

@@ -27,7 +27,8 @@ const std::vector<AppDriver::Screen>& AppDriver::screens() {
 }
 
 AppDriver::AppDriver(const QString& home, const Screen& screen, const QString& library,
-                     analysis::NetworkBytes network, ports::Camera* camera)
+                     analysis::NetworkBytes network, ports::Camera* camera,
+                     const std::function<void(app::AppOptions&)>& also)
     : places_(platform::LinuxPlaces::Environment{{"HOME", home.toStdString()}}),
       pixelsPerMm_(screen.pixelsPerMm), finger_(QTest::createTouchDevice()) {
     app::AppOptions options;
@@ -38,6 +39,9 @@ AppDriver::AppDriver(const QString& home, const Screen& screen, const QString& l
     options.pixelsPerMm = screen.pixelsPerMm;
     options.width = screen.width;
     options.height = screen.height;
+    if (also) {
+        also(options);
+    }
     auto started = app::RunningApp::start(options);
     if (!started.ok()) {
         qFatal("%s", started.error().sentence.c_str());
@@ -116,10 +120,14 @@ bool AppDriver::tap(const QString& beginning) {
     (void)QTest::qWaitFor(
         [&] {
             QTest::qWait(20);
-            const QRect now = rectOf(found);
+            found = workable(beginning); // a list may have been made anew meanwhile
+            const QRect now = found == nullptr ? QRect() : rectOf(found);
             return std::exchange(rest, now) == now;
         },
         2000);
+    if (found == nullptr) {
+        return false;
+    }
     const QPoint at = rest.center();
     QTest::touchEvent(window(), finger_).press(0, at, window());
     QTest::touchEvent(window(), finger_).release(0, at, window());

@@ -6,6 +6,7 @@
 #include <QImage>
 #include <QPointingDevice>
 #include <QTemporaryDir>
+#include <functional>
 #include <memory>
 #include <vector>
 
@@ -25,9 +26,11 @@ class AppDriver {
     };
     static const std::vector<Screen>& screens(); ///< phone, tablet, desktop
 
-    /// `library` empty: HOME/library. `network`: the pose network's bytes, or nothing.
+    /// `library` empty: HOME/library. `network`: the pose network's bytes, or nothing. `also` sets what else
+    /// the app is given.
     AppDriver(const QString& home, const Screen& screen, const QString& library = {},
-              plumbmark::analysis::NetworkBytes network = {}, plumbmark::ports::Camera* camera = nullptr);
+              plumbmark::analysis::NetworkBytes network = {}, plumbmark::ports::Camera* camera = nullptr,
+              const std::function<void(plumbmark::app::AppOptions&)>& also = {});
     ~AppDriver();
 
     [[nodiscard]] QQuickWindow* window() const;

@@ -52,6 +52,32 @@ void teach(AppDriver& app, const std::function<QString(const char*)>& name,
     }
     QTest::keyClick(app.window(), Qt::Key_Escape);
     QTest::keyClick(app.window(), Qt::Key_Escape);
+    must(app.waitFor("Cause and plan of"), "lessons");
+    must(save(app, name("lessons-teach")), "lessons");
+    must(app.tap("Cause and plan of"), "cause and plan");
+    must(app.waitFor("What do you say?", 60000), "cause");
+    QTest::qWait(2000); // stills
+    must(save(app, name("cause")), "cause");
+    must(app.tap("Try it"), "try it");
+    must(save(app, name("try")), "try it");
+    must(app.tap("Plan"), "plan");
+    must(save(app, name("plan")), "plan");
+    QTest::keyClick(app.window(), Qt::Key_Escape);
+    must(app.waitFor("Review of") && app.tap("Review of"), "review");
+    must(app.waitFor("Picture of the review, Frame", 30000), "review");
+    must(save(app, name("review")), "review");
+    must(app.tap("Record and talk") || app.tap("Record again"), "record");
+    must(app.tap("Draw"), "draw");
+    const QRect stage = app.rectOf(app.find("Picture of the review"));
+    app.drag(stage.center() - QPoint(stage.width() / 6, 0), stage.center() + QPoint(0, stage.height() / 5));
+    must(save(app, name("recording")), "recording");
+    QTest::keyClick(app.window(), Qt::Key_Escape);
+    QTest::qWait(1500);
+    QTest::keyClick(app.window(), Qt::Key_Escape);
+    must(app.waitFor("Sent in") && app.tap("Sent in"), "sent in");
+    must(app.waitFor("Nobody is waiting."), "sent in");
+    must(save(app, name("sent-in")), "sent in");
+    QTest::keyClick(app.window(), Qt::Key_Escape);
 }
 
 } // namespace

@@ -16,8 +16,8 @@ namespace {
 class CoachDeskTest : public ::testing::Test {
   protected:
     void SetUp() override {
-        stage_ =
-            std::make_unique<base::StagingFolder>(*base::StagingFolder::create(fs::temp_directory_path() / "plumbmark-test"));
+        stage_ = std::make_unique<base::StagingFolder>(
+            *base::StagingFolder::create(fs::temp_directory_path() / "plumbmark-test"));
         library_ = std::move(store::Library::open({stage_->path() / "library", &clock_, &base::randomIds()}))
                        .value();
         session::LessonBook book(*library_);
@@ -49,6 +49,8 @@ class CoachDeskTest : public ::testing::Test {
         const std::vector<base::Id> path{player_, lesson, id};
         const auto made = library_->make(records::kind::clip, path, bodyOf(clip));
         records::Findings f;
+        f.moments = {{marks::MomentId::address, base::Seconds{0.5}, base::Seconds{0.01}, "shaft"},
+                     {marks::MomentId::top, base::Seconds{1.2}, base::Seconds{0.01}, "shaft"}};
         const auto say = [&](std::string name, marks::MomentId m, double v, double sigma, base::Unit unit) {
             f.measurements.push_back(
                 {std::move(name), m, base::Measured{v, sigma, unit, base::Origin::hand}, "", 1});
@@ -168,4 +170,67 @@ TEST_F(CoachDeskTest, TheBodyCardAsksFirstAndReplacesItself) {
     EXPECT_EQ(body.card(player_)->clearedDay, "2026-11-01");
     card.surgery = {"elsewhere"};
     EXPECT_EQ(body.keep(player_, card).error().key, "record.bad_value");
+}
+
+TEST_F(CoachDeskTest, TheCoachSetsTheDoseWithinWhatTheBodyAllows) {
+    const auto id = lesson("2026-11-25");
+    for (int i = 0; i < 3; ++i) {
+        swing(id, 0.72 + 0.01 * i, -0.2);
+    }
+    session::CoachDesk desk(*library_, coaching::Playbook::standard(), clock_);
+    auto r = desk.reason(id);
+    ASSERT_TRUE(r.ok()) << r.error().sentence;
+    ASSERT_FALSE(r->plan.priorities.empty());
+    ASSERT_TRUE(desk.setDose(*r, 0, 4, 3).ok());
+    EXPECT_NE(r->plan.priorities[0].dose.find("4 sets of 10 slow rehearsals"), std::string::npos);
+    EXPECT_NE(r->plan.priorities[0].dose.find("3 sets of 10 balls"), std::string::npos);
+    ASSERT_TRUE(desk.keepPlan(*r).ok());
+    EXPECT_EQ((*desk.plan(id))->items.front().dose, r->plan.priorities[0].dose);
+    auto again = desk.reason(id);
+    ASSERT_TRUE(again.ok());
+    desk.takeDoses(*again, **desk.plan(id));
+    EXPECT_EQ(again->plan.priorities[0].rehearsalSets, 4);
+    EXPECT_EQ(again->plan.priorities[0].ballSets, 3);
+    for (const auto& [rehearsals, balls] : {std::pair{0, 0}, {-1, 2}, {11, 0}, {2, 11}}) {
+        const auto refused = desk.setDose(*r, 0, rehearsals, balls);
+        ASSERT_FALSE(refused.ok());
+        EXPECT_EQ(refused.error().key, "plan.dose");
+    }
+    EXPECT_FALSE(desk.setDose(*r, 7, 1, 1).ok());
+
+    // Ten balls a day at most: what the draft took away does not come back by asking.
+    records::BodyCard card;
+    card.day = "2026-11-25";
+    card.mostBalls = 10;
+    ASSERT_TRUE(desk.body().keep(player_, card).ok());
+    auto limited = desk.reason(id);
+    ASSERT_TRUE(limited.ok());
+    const auto refused = desk.setDose(*limited, 0, 2, 3);
+    ASSERT_FALSE(refused.ok());
+    EXPECT_EQ(refused.error().key, "plan.protected");
+    EXPECT_TRUE(desk.setDose(*limited, 0, 2, limited->plan.priorities[0].ballSets).ok());
+}
+
+TEST_F(CoachDeskTest, ADepartureIsSeenInTheNewestSwingThatHasItsNumber) {
+    const auto id = lesson("2026-11-25");
+    for (int i = 0; i < 3; ++i) {
+        swing(id, 0.72 + 0.01 * i, -0.2);
+    }
+    session::CoachDesk desk(*library_, coaching::Playbook::standard(), clock_);
+    const auto r = desk.reason(id);
+    ASSERT_TRUE(r.ok() && r->explanation.first);
+    const auto* node = r->explanation.node(r->explanation.first->node);
+    ASSERT_NE(node, nullptr);
+    const auto seen = desk.sight(*r, *node);
+    ASSERT_TRUE(seen.ok()) << seen.error().sentence;
+    ASSERT_TRUE(seen->has_value());
+    EXPECT_EQ((*seen)->number, 3);
+    EXPECT_EQ((*seen)->clip, r->swings.back().clip);
+    EXPECT_EQ((*seen)->moment, marks::MomentId::address);
+    EXPECT_EQ((*seen)->time.value(), 0.5);
+    reasoning::NodeState told = *node; // only the ball told it
+    told.checkpoint.clear();
+    const auto unseen = desk.sight(*r, told);
+    ASSERT_TRUE(unseen.ok());
+    EXPECT_FALSE(unseen->has_value());
 }

@@ -137,6 +137,14 @@ TEST_F(Reviews, ANewReviewReplacesTheOldAndKeepsItsVoice) {
     EXPECT_EQ(desk.keep(*clip_, made(), std::nullopt).error().kind, base::ErrorKind::input);
     EXPECT_FALSE(desk.keep(*lesson_, made(), dir_ / "no.wav"));
     EXPECT_EQ((*desk.review(*lesson_))->lengthMs, 900) << "what was refused changed nothing";
+    // Recorded again where nothing was heard: the old voice does not belong to it.
+    ASSERT_TRUE(desk.keepHeard(*lesson_, made(), video::Sound{}));
+    EXPECT_FALSE((*desk.review(*lesson_))->voice);
+    EXPECT_FALSE(*desk.voice(**desk.review(*lesson_)));
+    ASSERT_TRUE(desk.keep(*lesson_, made(), dir_ / "swing.mp4"));
+    const auto heard = desk.voice(**desk.review(*lesson_));
+    ASSERT_TRUE(heard && *heard);
+    EXPECT_GT((*heard)->samples.size(), 1000U);
 }
 
 TEST_F(Reviews, ANoteNeedsNoVoice) {

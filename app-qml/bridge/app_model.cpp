@@ -3,6 +3,7 @@
 #include "bridge/app_model.h"
 
 #include <QQmlEngine>
+#include <QTimer>
 
 namespace plumbmark::bridge {
 
@@ -56,6 +57,13 @@ AppModel::AppModel(const Parts& parts, QObject* parent)
 
 AppModel::~AppModel() = default;
 
+void AppModel::letGo(std::unique_ptr<QObject> model) {
+    if (model) {
+        leaving_.push_back(std::move(model));
+        QTimer::singleShot(200, this, [this] { leaving_.clear(); });
+    }
+}
+
 void AppModel::openSwing(const QString& clip, const QString& title, int moment) {
     const auto id = base::Id::fromHex(clip.toStdString());
     if (!id) {
@@ -93,7 +101,7 @@ void AppModel::openBodyCard(const QString& player) {
 }
 
 void AppModel::closeSwing() {
-    auto old = std::move(swing_);
+    letGo(std::move(swing_));
     emit swingChanged();
     lessons_->load();
     if (player_->id()) { // the shot may have been filed otherwise
@@ -114,7 +122,7 @@ void AppModel::openCompare() {
 }
 
 void AppModel::closeCompare() {
-    auto old = std::move(compare_);
+    letGo(std::move(compare_));
     emit compareChanged();
 }
 
@@ -131,7 +139,7 @@ void AppModel::openTeach(const QString& lesson, const QString& title) {
 }
 
 void AppModel::closeTeach() {
-    auto old = std::move(coach_);
+    letGo(std::move(coach_));
     emit coachChanged();
 }
 
@@ -151,7 +159,7 @@ void AppModel::openReview(const QString& lesson, const QString& title) {
 }
 
 void AppModel::closeReview() {
-    auto old = std::move(review_);
+    letGo(std::move(review_));
     emit reviewChanged();
 }
 
@@ -164,7 +172,7 @@ void AppModel::openInbox() {
 }
 
 void AppModel::closeInbox() {
-    auto old = std::move(inbox_);
+    letGo(std::move(inbox_));
     emit inboxChanged();
 }
 

@@ -6,6 +6,7 @@
 #include <QPointer>
 #include <QtQml/qqmlregistration.h>
 #include <memory>
+#include <vector>
 
 #include "bridge/body_card_model.h"
 #include "bridge/bring_in_model.h"
@@ -112,6 +113,9 @@ class AppModel : public QObject {
     void compareOpened();
 
   private:
+    /// A page that is being left still looks at its model until it is gone itself.
+    void letGo(std::unique_ptr<QObject> model);
+
     store::Library* library_;
     analysis::NetworkBytes network_;
     Parts parts_;
@@ -131,6 +135,7 @@ class AppModel : public QObject {
     std::unique_ptr<CoachModel> coach_;
     std::unique_ptr<ReviewModel> review_;
     std::unique_ptr<InboxModel> inbox_;
+    std::vector<std::unique_ptr<QObject>> leaving_;
 };
 
 } // namespace plumbmark::bridge

@@ -265,6 +265,52 @@ void printFollowUp(std::ostream& out, const session::FollowUp& f, const coaching
     out << (f.pains.empty() ? "nothing logged" : "") << "\n\n";
 }
 
+/// "1,2,3"; empty where the option is absent.
+base::Result<std::vector<int>> shotNumbers(const Arguments& args, std::string_view option) {
+    std::vector<int> out;
+    for (const auto& one : commaList(args.value(option).value_or(""))) {
+        const auto n = readNumber(one);
+        if (!n || *n != std::floor(*n) || *n < 1 || *n > 10000) {
+            return base::inputError("arguments.word", std::string(option) +
+                                                          " needs numbers of shots with commas between, "
+                                                          "such as 1,2,3.");
+        }
+        out.push_back(static_cast<int>(*n));
+    }
+    return out;
+}
+
+base::Result<int> tryInLesson(const Arguments& args, session::CoachDesk& desk, const base::Id& lesson,
+                              Streams streams) {
+    const auto before = shotNumbers(args, "--before"), tried = shotNumbers(args, "--tried"),
+               after = shotNumbers(args, "--after");
+    for (const auto* list : {&before, &tried, &after}) {
+        if (!*list) {
+            return list->error();
+        }
+    }
+    if (before->empty() || tried->empty()) {
+        return base::inputError("arguments.missing",
+                                "--try needs --before and --tried: the shots before it and those with the "
+                                "one change.");
+    }
+    const auto result = desk.tryIt(lesson, *args.value("--try"), *before, *tried, *after);
+    if (!result) {
+        return result.error();
+    }
+    wrapped(streams.out, result->sentence, 0);
+    streams.out << (result->guardHeld ? "The guard held.\n" : "The guard got worse beyond doubt.\n");
+    std::string moved;
+    for (const auto& id : result->moved) {
+        const std::string label = exporting::measurementLabel(id);
+        if (moved.find(label) == std::string::npos) {
+            moved += (moved.empty() ? "" : ", ") + label;
+        }
+    }
+    wrapped(streams.out, moved.empty() ? "No number moved beyond doubt." : "Moved beyond doubt: " + moved, 0);
+    return kDone;
+}
+
 base::Result<int> explainLesson(const Arguments& args, const coaching::Playbook& playbook,
                                 const Services& services, Streams streams) {
     auto open = openLesson(args, *args.value("--lesson"), services, streams);
@@ -272,6 +318,9 @@ base::Result<int> explainLesson(const Arguments& args, const coaching::Playbook&
         return open.error();
     }
     session::CoachDesk desk(*open->library, playbook, *services.clock);
+    if (args.has("--try")) {
+        return tryInLesson(args, desk, open->lesson.id, streams);
+    }
     auto reasoned = desk.reason(open->lesson.id);
     if (!reasoned) {
         return reasoned.error();

@@ -550,6 +550,15 @@ class Compare(Case):
         plan = self.check(self.done("plan", "latest", "--json", "-", *self.library), "plan.schema.json")
         self.assertEqual(plan["priorities"], [])
         self.assertIn("Not measured yet", self.done("explain", "--lesson", "latest", *self.library))
+        # One swing on each side proves nothing, and says so; sets that are missing or no numbers are refused.
+        self.assertIn("Undecided", self.done("explain", "--lesson", "latest", "--try", "narrow_stance", "--before", "1",
+                                             "--tried", "1", *self.library))
+        self.refused("explain", "--lesson", "latest", "--try", "narrow_stance", "--before", "1", *self.library,
+                     says="--tried")
+        self.refused("explain", "--lesson", "latest", "--try", "narrow_stance", "--before", "x", "--tried", "1",
+                     *self.library, says="1,2,3")
+        self.refused("explain", "--lesson", "latest", "--try", "no_such", "--before", "1", "--tried", "1", *self.library,
+                     says="--all")
         self.assertIn("40 balls", self.done("plan", "latest", "--log-balls", "40", *self.library))
         self.refused("plan", "latest", "--log-pain", "soul=3", *self.library, says="lower_back")
         self.refused("explain", says="--lesson")

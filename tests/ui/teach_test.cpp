@@ -204,7 +204,7 @@ class TeachTest : public QObject {
         const QSize size = app.window()->size();
         for (int i = 0; i < 20; ++i) {
             const int y = app.rectOf(app.find(beginning)).center().y();
-            if (y > size.height() / 5 && y < size.height() * 9 / 10) {
+            if (y > size.height() / 5 && y < size.height() * 3 / 4) {
                 return app.tap(beginning);
             }
             const int by = std::clamp(size.height() / 2 - y, -size.height() / 3, size.height() / 3);
@@ -245,8 +245,23 @@ class TeachTest : public QObject {
         return QTest::qWaitFor([&] { return numberIn(app, picture) == frame; }, 5000);
     }
     static bool openCompare(AppDriver& app) {
-        return app.openSwing() && app.tap("Tools") && app.waitFor("Compare with another swing") &&
-               app.tap("Compare with another swing") && app.waitFor("Other swing, Frame", 60000);
+        if (!app.openSwing() || !app.tap("Tools") || !app.waitFor("Compare with another swing")) {
+            return false;
+        }
+        QTest::qWait(200);
+        // On a phone the list of tools is longer than its place.
+        const int bottom = app.window()->height() - 24;
+        for (int i = 0; i < 6; ++i) {
+            const QPoint at = app.rectOf(app.find("Compare with another swing")).center();
+            if (at.y() < bottom - 10) {
+                break;
+            }
+            app.drag({at.x(), bottom}, {at.x(), bottom - 120}, false);
+            QTest::qWait(120);
+            app.release({at.x(), bottom - 120});
+            QTest::qWait(250);
+        }
+        return app.tap("Compare with another swing") && app.waitFor("Other swing, Frame", 60000);
     }
     /// Whole pictures without anything over them, as their pixels are read.
     static bool bare(AppDriver& app) {

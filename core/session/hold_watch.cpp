@@ -15,9 +15,14 @@ using body::Point;
 constexpr double kKeepSeconds = 20.0;
 constexpr double kStillShare = 0.020; ///< statures between two looks, per 0.1 s
 constexpr double kPlaceShare = 0.060; ///< statures from where the hold began
+constexpr double kStandShare = 0.25;  ///< statures the hips may be off between address and hold
 
 base::Vec2 handsOf(const body::Observation& o) {
     return base::midpoint(o[Point::left_wrist].direct, o[Point::right_wrist].direct);
+}
+
+base::Vec2 hipsOf(const body::Observation& o) {
+    return base::midpoint(o[Point::left_hip].direct, o[Point::right_hip].direct);
 }
 
 /// The hands without the network's jitter of some 0.015 statures from look to look, which would end a hold
@@ -38,7 +43,7 @@ double sizeOf(const body::Observation& o) {
 
 bool raised(const body::Observation& o, const marks::ShotContext& context) {
     const auto shoulders = base::midpoint(o[Point::left_shoulder].direct, o[Point::right_shoulder].direct);
-    const auto hips = base::midpoint(o[Point::left_hip].direct, o[Point::right_hip].direct);
+    const auto hips = hipsOf(o);
     const auto hands = handsOf(o);
     if (hands.y > (shoulders.y + hips.y) / 2) {
         return false;
@@ -72,10 +77,17 @@ std::optional<Hold> HoldWatch::push(const body::Observation& seen, int width, in
         const auto from = looks_[first].time, to = looks_.back().time;
         if ((to - from).value() >= kLeastSeconds) {
             // Address: the last look before the way up in which the hands were low and still.
+            // By the same player at the same place: who walked in or away is another figure.
             std::optional<std::size_t> address;
+            const double tall = sizeOf(looks_[first]);
+            const auto stood = hipsOf(looks_[first]);
             for (std::size_t i = 1; i < first; ++i) {
                 const auto& o = looks_[i];
-                const auto hips = base::midpoint(o[Point::left_hip].direct, o[Point::right_hip].direct);
+                const auto hips = hipsOf(o);
+                if (base::length(hips - stood) > kStandShare * tall ||
+                    std::abs(sizeOf(o) / tall - 1.0) > kStandShare) {
+                    continue;
+                }
                 const double dt = (o.time - looks_[i - 1].time).value();
                 const double move = base::length(handsOf(o) - handsOf(looks_[i - 1])) / sizeOf(o);
                 if (handsOf(o).y > hips.y - 0.05 * sizeOf(o) && dt < 0.6 &&
@@ -83,24 +95,23 @@ std::optional<Hold> HoldWatch::push(const body::Observation& seen, int width, in
                     address = i;
                 }
             }
-            Hold hold;
-            hold.from = from;
-            hold.to = to;
-            std::vector<body::Observation> looks(
-                looks_.begin() +
-                    static_cast<std::ptrdiff_t>(address ? (*address > 3 ? *address - 3 : 0) : first),
-                looks_.end());
-            marks::Moments moments;
             if (address) {
+                Hold hold;
+                hold.from = from;
+                hold.to = to;
+                std::vector<body::Observation> looks(
+                    looks_.begin() + static_cast<std::ptrdiff_t>(*address > 3 ? *address - 3 : 0),
+                    looks_.end());
+                marks::Moments moments;
                 moments.push_back(
                     {marks::MomentId::address, looks_[*address].time, base::Seconds{0.1}, "hands"});
+                moments.push_back({marks::MomentId::top, (from + to) / 2.0, (to - from) / 4.0, "held"});
+                analysis::Request request;
+                request.context = context_;
+                request.rollDegrees = roll_;
+                hold.outcome = analysis::concludeHeld(looks, moments, request, width, height);
+                told = std::move(hold);
             }
-            moments.push_back({marks::MomentId::top, (from + to) / 2.0, (to - from) / 4.0, "held"});
-            analysis::Request request;
-            request.context = context_;
-            request.rollDegrees = roll_;
-            hold.outcome = analysis::concludeHeld(looks, moments, request, width, height);
-            told = std::move(hold);
         }
     } else if (!since_ && up && still) {
         since_ = looks_.size(); // this one

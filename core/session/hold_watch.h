@@ -19,7 +19,8 @@ struct Hold {
 };
 
 /// Notices held positions in the looks of a running camera: the hands are above the middle of the trunk, on
-/// the trail side of the chest's middle (a finish is on the lead side), and keep still for a second and more.
+/// the trail side of the chest's middle (a finish is on the lead side), and keep still for a second and more
+/// after an address was seen (who walks by carrying a club has none).
 /// Told when the hold ends. Pure; memory is bounded by the last 20 s of looks.
 class HoldWatch {
   public:

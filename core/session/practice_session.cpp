@@ -25,7 +25,9 @@ constexpr int kLeastLines = 720;
 bool coarse(int width, int height) {
     return std::min(width, height) < kLeastLines;
 }
-constexpr double kSure = 0.7; ///< share of "good" from which it holds; 1 - kSure: does not hold
+/// Share of "good" from which it holds; 1 - kSure: does not hold. The 15 % that make a checkpoint "cannot
+/// tell".
+constexpr double kSure = 0.85;
 constexpr std::size_t kMostJobs = 3;
 /// Top to hit, seconds: downswings take 0.2 to 0.45; the rest is for slow swings and for the hit and a top
 /// told by the hands, each off by up to 0.2.
@@ -309,7 +311,7 @@ void PracticeSession::look(const video::Frame& frame) {
         hold = holds_.push(**seen, frame.width(), frame.height());
     }
     const std::lock_guard lock(mutex_);
-    if (*seen && framing.good()) {
+    if (*seen) {
         standsIn_ = (*seen)->region;
     }
     // Three good looks in a row: the player stands there, and did not only pass by.

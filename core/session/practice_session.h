@@ -139,7 +139,7 @@ class PracticeSession {
     News news_;
     PracticeSummary summary_;
     HoldSorter sorter_;
-    std::optional<body::Region> standsIn_; ///< the player at the last well-framed look
+    std::optional<body::Region> standsIn_; ///< the player at the last look
     bool looking_ = false, judging_ = false, stop_ = false;
     int goodLooks_ = 0;
     bool framed_ = false;

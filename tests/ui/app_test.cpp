@@ -376,13 +376,13 @@ class AppTest : public QObject {
         QVERIFY(app.waitFor("Player Marked player"));
         look("players");
         QVERIFY(app.tap("Player Marked player"));
-        QVERIFY(app.waitFor("Start today's lesson"));
+        QVERIFY(app.waitFor("Body card"));
         look("player, today");
         QVERIFY(app.tap("Body card"));
         QVERIFY(app.waitFor("Pain now: where?"));
         look("body card");
         QVERIFY(app.tap("Back"));
-        QVERIFY(app.waitFor("Start today's lesson"));
+        QVERIFY(app.waitFor("Body card"));
         for (const char* tab : {"Lessons", "Swings", "Trend"}) {
             QVERIFY(app.tap(tab));
             look(tab);

@@ -28,7 +28,8 @@ build() { cmake --build --preset ci; }
 tests() {
   export QT_QPA_PLATFORM="${QT_QPA_PLATFORM:-xcb}"
   export PLUMBMARK_RENDERER="$PWD/build/release/demo-data/plumbmark-render"
-  local run=(ctest --preset ci -j2 --no-tests=error)
+  # One more than the cores: UI tests wait more than they work.
+  local run=(ctest --preset ci -j3 --no-tests=error)
   if [ "$QT_QPA_PLATFORM" = xcb ]; then
     run=(xvfb-run -a -s "-screen 0 1600x1200x24" "${run[@]}")
   fi

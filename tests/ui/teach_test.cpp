@@ -229,7 +229,11 @@ class TeachTest : public QObject {
         return reach(app, beginning);
     }
     static bool openTeach(AppDriver& app, const QString& day) {
-        return app.waitFor("Sent in") && bring(app, "Cause and plan of Lee, " + day) && app.waitFor("Plan");
+        if (!app.waitFor("Sent in")) {
+            return false;
+        }
+        QTest::qWait(500); // the list of lessons comes after the page
+        return bring(app, "Cause and plan of Lee, " + day) && app.waitFor("Plan", 20000);
     }
 
     /// The frame number in the pixels of a picture on the page; -1: none can be read.

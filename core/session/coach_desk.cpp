@@ -408,6 +408,23 @@ base::Result<std::optional<records::Plan>> CoachDesk::plan(const base::Id& lesso
                             : std::optional(records::planOf(standing.back().body));
 }
 
+base::Result<void> CoachDesk::addSince(const base::Id& player, FollowUp& story) {
+    const auto practices = body_.practices(player);
+    const auto pains = body_.pains(player);
+    if (!practices || !pains) {
+        return practices ? pains.error() : practices.error();
+    }
+    for (const auto& p : *practices) {
+        if (p.day.substr(0, 10) >= story.planDay) {
+            const int n = static_cast<int>(std::min<std::int64_t>(p.repetitions, 1'000'000));
+            (p.what == "balls" ? story.balls : p.what == "rounds" ? story.rounds : story.rehearsals) += n;
+        }
+    }
+    std::copy_if(pains->begin(), pains->end(), std::back_inserter(story.pains),
+                 [&](const auto& p) { return p.day.substr(0, 10) >= story.planDay && p.level > 0; });
+    return {};
+}
+
 base::Result<FollowUp> CoachDesk::followUp(const base::Id& lesson) {
     const auto entity = lessonEntity(*library_, lesson);
     if (!entity) {
@@ -434,20 +451,13 @@ base::Result<FollowUp> CoachDesk::followUp(const base::Id& lesson) {
     if (!out.plan) {
         return out;
     }
-    const auto practices = body_.practices(player);
-    const auto pains = body_.pains(player);
+    if (auto added = addSince(player, out); !added) {
+        return added.error();
+    }
     const auto then = storedSwings(*library_, it->id), now = storedSwings(*library_, lesson);
-    if (!practices || !pains || !then || !now) {
-        return !practices ? practices.error() : !pains ? pains.error() : !then ? then.error() : now.error();
+    if (!then || !now) {
+        return !then ? then.error() : now.error();
     }
-    for (const auto& p : *practices) {
-        if (p.day.substr(0, 10) >= out.planDay) {
-            const int n = static_cast<int>(std::min<std::int64_t>(p.repetitions, 1'000'000));
-            (p.what == "balls" ? out.balls : p.what == "rounds" ? out.rounds : out.rehearsals) += n;
-        }
-    }
-    std::copy_if(pains->begin(), pains->end(), std::back_inserter(out.pains),
-                 [&](const auto& p) { return p.day.substr(0, 10) >= out.planDay && p.level > 0; });
     out.kind = commonKind(*then, *now);
     if (out.kind) {
         for (auto& row : comparison::compareSets(numbersOf(ofKind(*then, *out.kind)),

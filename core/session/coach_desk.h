@@ -100,6 +100,8 @@ class CoachDesk {
 
     /// The newest earlier lesson of the player that has a plan, against this one.
     base::Result<FollowUp> followUp(const base::Id& lesson);
+    /// What was practised and what hurt since `story.planDay`, into `story`.
+    base::Result<void> addSince(const base::Id& player, FollowUp& story);
 
     [[nodiscard]] BodyBook& body() { return body_; }
 

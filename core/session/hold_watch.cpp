@@ -54,6 +54,45 @@ bool raised(const body::Observation& o, const marks::ShotContext& context) {
 
 } // namespace
 
+/// The last look before the way up in which the hands were low and still, by the same player at the same
+/// place: who walked in or away is another figure.
+std::optional<std::size_t> HoldWatch::addressBefore(std::size_t held) const {
+    std::optional<std::size_t> address;
+    const double tall = sizeOf(looks_[held]);
+    const auto stood = hipsOf(looks_[held]);
+    for (std::size_t i = 1; i < held; ++i) {
+        const auto& o = looks_[i];
+        const auto hips = hipsOf(o);
+        if (base::length(hips - stood) > kStandShare * tall ||
+            std::abs(sizeOf(o) / tall - 1.0) > kStandShare) {
+            continue;
+        }
+        const double dt = (o.time - looks_[i - 1].time).value();
+        const double move = base::length(handsOf(o) - handsOf(looks_[i - 1])) / sizeOf(o);
+        if (handsOf(o).y > hips.y - 0.05 * sizeOf(o) && dt < 0.6 && move < 0.015 * std::max(1.0, dt / 0.1)) {
+            address = i;
+        }
+    }
+    return address;
+}
+
+Hold HoldWatch::conclude(std::size_t held, std::size_t address, int width, int height) const {
+    const std::vector<body::Observation> looks(
+        looks_.begin() + static_cast<std::ptrdiff_t>(address > 3 ? address - 3 : 0), looks_.end());
+    Hold hold;
+    hold.from = looks_[held].time;
+    hold.to = looks_.back().time;
+    marks::Moments moments;
+    moments.push_back({marks::MomentId::address, looks_[address].time, base::Seconds{0.1}, "hands"});
+    moments.push_back(
+        {marks::MomentId::top, (hold.from + hold.to) / 2.0, (hold.to - hold.from) / 4.0, "held"});
+    analysis::Request request;
+    request.context = context_;
+    request.rollDegrees = roll_;
+    hold.outcome = analysis::concludeHeld(looks, moments, request, width, height);
+    return hold;
+}
+
 std::optional<Hold> HoldWatch::push(const body::Observation& seen, int width, int height) {
     std::optional<Hold> told;
     const bool up = raised(seen, context_);
@@ -74,43 +113,9 @@ std::optional<Hold> HoldWatch::push(const body::Observation& seen, int width, in
     if (since_ && !(up && still)) {
         const auto first = *since_;
         since_.reset();
-        const auto from = looks_[first].time, to = looks_.back().time;
-        if ((to - from).value() >= kLeastSeconds) {
-            // Address: the last look before the way up in which the hands were low and still.
-            // By the same player at the same place: who walked in or away is another figure.
-            std::optional<std::size_t> address;
-            const double tall = sizeOf(looks_[first]);
-            const auto stood = hipsOf(looks_[first]);
-            for (std::size_t i = 1; i < first; ++i) {
-                const auto& o = looks_[i];
-                const auto hips = hipsOf(o);
-                if (base::length(hips - stood) > kStandShare * tall ||
-                    std::abs(sizeOf(o) / tall - 1.0) > kStandShare) {
-                    continue;
-                }
-                const double dt = (o.time - looks_[i - 1].time).value();
-                const double move = base::length(handsOf(o) - handsOf(looks_[i - 1])) / sizeOf(o);
-                if (handsOf(o).y > hips.y - 0.05 * sizeOf(o) && dt < 0.6 &&
-                    move < 0.015 * std::max(1.0, dt / 0.1)) {
-                    address = i;
-                }
-            }
-            if (address) {
-                Hold hold;
-                hold.from = from;
-                hold.to = to;
-                std::vector<body::Observation> looks(
-                    looks_.begin() + static_cast<std::ptrdiff_t>(*address > 3 ? *address - 3 : 0),
-                    looks_.end());
-                marks::Moments moments;
-                moments.push_back(
-                    {marks::MomentId::address, looks_[*address].time, base::Seconds{0.1}, "hands"});
-                moments.push_back({marks::MomentId::top, (from + to) / 2.0, (to - from) / 4.0, "held"});
-                analysis::Request request;
-                request.context = context_;
-                request.rollDegrees = roll_;
-                hold.outcome = analysis::concludeHeld(looks, moments, request, width, height);
-                told = std::move(hold);
+        if ((looks_.back().time - looks_[first].time).value() >= kLeastSeconds) {
+            if (const auto address = addressBefore(first)) {
+                told = conclude(first, *address, width, height);
             }
         }
     } else if (!since_ && up && still) {

@@ -30,6 +30,9 @@ class HoldWatch {
     static constexpr double kLeastSeconds = 1.0;
 
   private:
+    [[nodiscard]] std::optional<std::size_t> addressBefore(std::size_t held) const;
+    [[nodiscard]] Hold conclude(std::size_t held, std::size_t address, int width, int height) const;
+
     std::deque<body::Observation> looks_;
     std::optional<std::size_t> since_; ///< index of the first held look
     base::Vec2 hands_, heldAt_;        ///< without jitter: at the last look, and where the hold began
@@ -42,7 +45,7 @@ class HoldWatch {
 class HoldSorter {
   public:
     void held(Hold hold) { holds_.push_back(std::move(hold)); }
-    void hit(base::Seconds time); /// a take was cut out; it may prove to be no swing
+    void hit(base::Seconds time); ///< a take was cut out; it may prove to be no swing
     void judged(base::Seconds hit, bool isSwing);
     /// The rehearsals that are sure at `now` (camera time; nothing: no more hits will come), oldest first.
     std::vector<Hold> rehearsals(std::optional<base::Seconds> now);

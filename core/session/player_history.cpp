@@ -175,19 +175,9 @@ base::Result<FollowUp> nextLessonOpener(store::Library& library, CoachDesk& desk
             FollowUp out;
             out.plan = std::move(**plan);
             out.planDay = newest.day;
-            const auto practices = desk.body().practices(player);
-            const auto pains = desk.body().pains(player);
-            if (!practices || !pains) {
-                return practices ? pains.error() : practices.error();
+            if (auto added = desk.addSince(player, out); !added) {
+                return added.error();
             }
-            for (const records::Practice& p : *practices) {
-                if (p.day.substr(0, 10) >= out.planDay) {
-                    const int n = static_cast<int>(std::min<std::int64_t>(p.repetitions, 1'000'000));
-                    (p.what == "balls" ? out.balls : p.what == "rounds" ? out.rounds : out.rehearsals) += n;
-                }
-            }
-            std::copy_if(pains->begin(), pains->end(), std::back_inserter(out.pains),
-                         [&](const auto& p) { return p.day.substr(0, 10) >= out.planDay && p.level > 0; });
             return out;
         }
     }

@@ -94,12 +94,16 @@ class PacketDigest {
     base::Sha256 hash_;
 };
 
-base::Result<std::string> digestOf(const fs::path& film) {
+base::Result<std::unique_ptr<Demuxer>> demuxerOf(const fs::path& film) {
     auto source = openFile(film);
     if (!source) {
         return source.error();
     }
-    auto demuxer = Demuxer::open(std::move(*source));
+    return Demuxer::open(std::move(*source));
+}
+
+base::Result<std::string> digestOf(const fs::path& film) {
+    auto demuxer = demuxerOf(film);
     if (!demuxer) {
         return demuxer.error();
     }
@@ -279,11 +283,7 @@ bool showsTheSame(const Clip& film, const Clip& copy) {
 
 base::Result<void> copyAndCompare(const fs::path& film, const fs::path& target,
                                   const base::Progress& progress) {
-    auto source = openFile(film);
-    if (!source) {
-        return source.error();
-    }
-    auto demuxer = Demuxer::open(std::move(*source));
+    auto demuxer = demuxerOf(film);
     if (!demuxer) {
         return demuxer.error();
     }

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstddef>
+#include <opencv2/imgproc.hpp>
 
 namespace plumbmark::demo {
 namespace {
@@ -62,24 +63,10 @@ Curve::Curve(std::vector<Key> keys, double start, double end, double sigma) : st
         table_ = std::move(raw);
         return;
     }
-    std::vector<double> weight(static_cast<std::size_t>(reach) + 1);
-    double sum = 0;
-    for (int k = 0; k <= reach; ++k) {
-        const double x = k * kStep / sigma;
-        weight[static_cast<std::size_t>(k)] = std::exp(-0.5 * x * x);
-        sum += weight[static_cast<std::size_t>(k)] * (k == 0 ? 1 : 2);
-    }
     table_.resize(count);
-    const int last = static_cast<int>(count) - 1;
-    for (int i = 0; i <= last; ++i) {
-        double acc = weight[0] * raw[static_cast<std::size_t>(i)];
-        for (int k = 1; k <= reach; ++k) {
-            acc +=
-                weight[static_cast<std::size_t>(k)] * (raw[static_cast<std::size_t>(std::max(0, i - k))] +
-                                                       raw[static_cast<std::size_t>(std::min(last, i + k))]);
-        }
-        table_[static_cast<std::size_t>(i)] = acc / sum;
-    }
+    const cv::Mat from(1, static_cast<int>(count), CV_64F, raw.data());
+    cv::Mat to(1, static_cast<int>(count), CV_64F, table_.data());
+    cv::GaussianBlur(from, to, {2 * reach + 1, 1}, sigma / kStep, 0.0, cv::BORDER_REPLICATE);
 }
 
 double Curve::at(double time) const {

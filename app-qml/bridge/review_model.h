@@ -91,7 +91,7 @@ class ReviewModel : public stage::StageSource {
     [[nodiscard]] QString clock() const;
     [[nodiscard]] int lengthMs() const { return static_cast<int>(review_.lengthMs); }
     [[nodiscard]] bool hasReview() const { return records::spoken(review_); }
-    [[nodiscard]] bool hasVoice() const { return review_.voice.has_value(); }
+    [[nodiscard]] bool hasVoice() const { return records::hasVoice(review_); }
     [[nodiscard]] bool replayPaused() const { return mode_ == Mode::replaying && !tick_.isActive(); }
     [[nodiscard]] QString saw() const { return QString::fromStdString(review_.saw); }
     [[nodiscard]] QString said() const { return QString::fromStdString(review_.said); }

@@ -1,9 +1,13 @@
 // Copyright 2026 The Plumbmark authors
 // SPDX-License-Identifier: Apache-2.0
 #include <algorithm>
+#include <array>
 #include <cctype>
 #include <cmath>
 #include <filesystem>
+#include <iomanip>
+#include <locale>
+#include <sstream>
 
 #include "cli/commands.h"
 #include "cli/library_access.h"
@@ -14,9 +18,11 @@
 #include "exporting/review_film.h"
 #include "exporting/tables.h"
 #include "records/review.h"
+#include "records/review_edit.h"
 #include "session/inbox.h"
 #include "session/lesson_book.h"
 #include "session/review_desk.h"
+#include "video/voice.h"
 
 namespace plumbmark::cli {
 namespace fs = std::filesystem;
@@ -410,7 +416,8 @@ base::Result<records::Review> readTimeline(const std::string& text,
         if (!records::actFromName(name) || !records::integerMember(act, "at_ms")) {
             return base::inputError("review.form",
                                     which + " needs \"at_ms\" (whole milliseconds) and \"act\": go, "
-                                            "play, freeze, zoom, draw, clear or marks.");
+                                            "play, freeze, zoom, draw, clear, marks, beside or "
+                                            "light.");
         }
         if (const auto shot = records::integerMember(act, "shot")) {
             const auto view = records::textMember(act, "view");
@@ -439,6 +446,154 @@ base::Result<records::Review> readTimeline(const std::string& text,
                                 "their forms.");
     }
     return std::move(*review);
+}
+
+/// "2.5-4": seconds of the review.
+base::Result<std::pair<std::int64_t, std::int64_t>> stretchOf(const std::string& typed) {
+    const std::size_t dash = typed.find('-', 1);
+    const auto from = readNumber(std::string_view(typed).substr(0, dash));
+    const auto to =
+        dash == std::string::npos ? std::nullopt : readNumber(std::string_view(typed).substr(dash + 1));
+    const double most = static_cast<double>(records::kMostReviewMs) / 1000.0;
+    if (!from || !to || *from < 0.0 || *to < *from || *to > most) {
+        return base::inputError("arguments.stretch",
+                                "Give a stretch in seconds of the review, like 2.5-4, not \"" +
+                                    shown(typed, 40) + "\".");
+    }
+    return std::pair<std::int64_t, std::int64_t>(std::llround(*from * 1000.0), std::llround(*to * 1000.0));
+}
+
+std::string secondsWords(std::int64_t ms) {
+    std::ostringstream words;
+    words.imbue(std::locale::classic());
+    words << std::fixed << std::setprecision(2) << static_cast<double>(ms) / 1000.0 << " s";
+    return words.str();
+}
+
+base::Result<int> runShow(const Arguments& args, const Services& services, Streams streams) {
+    auto open = openLesson(args, *args.operand(0), services, streams);
+    if (!open) {
+        return open.error();
+    }
+    session::ReviewDesk desk(*open->library, nullptr);
+    const auto standing = desk.review(open->lesson.id);
+    const auto clips = desk.clips(open->lesson.id);
+    if (!standing || !clips) {
+        return standing ? clips.error() : standing.error();
+    }
+    if (!*standing) {
+        streams.out << "No review and no note yet.\n";
+        return kDone;
+    }
+    const records::Review& review = **standing;
+    if (args.has("--json")) {
+        const auto text = records::canonicalText(records::Value(bodyOf(review)));
+        if (!text) {
+            return text.error();
+        }
+        streams.out << *text << "\n";
+        return kDone;
+    }
+    for (const auto& [name, text] :
+         {std::pair{"saw", &review.saw}, {"said", &review.said}, {"next", &review.next}}) {
+        if (!text->empty()) {
+            streams.out << name << ": " << shown(*text, 500) << "\n";
+        }
+    }
+    if (records::spoken(review)) {
+        streams.out << "spoken review: " << secondsWords(review.lengthMs) << ", " << review.acts.size()
+                    << " acts, " << (records::hasVoice(review) ? "with a voice" : "silent") << "\n";
+    }
+    for (const records::ReviewCaption& caption : review.captions) {
+        streams.out << "caption " << secondsWords(caption.fromMs) << " to " << secondsWords(caption.toMs)
+                    << ": " << shown(caption.text, 500) << "\n";
+    }
+    return kDone;
+}
+
+base::Result<int> runEdit(const Arguments& args, const Services& services, Streams streams) {
+    static constexpr std::array kWays{"--trim", "--cut", "--pause", "--again", "--caption", "--undo"};
+    const auto ways =
+        std::count_if(kWays.begin(), kWays.end(), [&](const char* way) { return args.has(way); });
+    if (ways != 1) {
+        return base::inputError("arguments.missing",
+                                "Give one of --trim, --cut, --pause, --again, --caption and --undo.");
+    }
+    const auto seconds = args.number("--for", 0.001, 1800, "s");
+    if (!seconds) {
+        return seconds.error();
+    }
+    if (args.has("--pause") != args.has("--for") || args.has("--again") != args.has("--timeline") ||
+        (args.has("--voice") && !args.has("--again")) || args.has("--caption") != args.has("--text")) {
+        return base::inputError("arguments.missing", "--for belongs to --pause, --timeline and --voice to "
+                                                     "--again, --text to --caption.");
+    }
+    auto open = openLesson(args, *args.operand(0), services, streams);
+    if (!open) {
+        return open.error();
+    }
+    session::ReviewDesk desk(*open->library, nullptr);
+    const base::Id lesson = open->lesson.id;
+    base::Result<base::Id> done = lesson;
+    if (args.has("--undo")) {
+        done = desk.undo(lesson);
+    } else if (const auto at = args.value("--pause")) {
+        const auto place = args.number("--pause", 0, 1800, "s");
+        if (!place) {
+            return place.error();
+        }
+        done = desk.edit(lesson, [&](const records::Review& review) {
+            return records::paused(review, std::llround(**place * 1000.0), std::llround(**seconds * 1000.0));
+        });
+    } else {
+        const char* way = args.has("--trim")    ? "--trim"
+                          : args.has("--cut")   ? "--cut"
+                          : args.has("--again") ? "--again"
+                                                : "--caption";
+        const auto stretch = stretchOf(*args.value(way));
+        if (!stretch) {
+            return stretch.error();
+        }
+        const auto [from, to] = *stretch;
+        if (args.has("--again")) {
+            const auto text = readText(*args.value("--timeline"), std::size_t{8} << 20);
+            const auto clips = desk.clips(lesson);
+            if (!text || !clips) {
+                return text ? clips.error() : text.error();
+            }
+            const auto again = readTimeline(*text, *clips);
+            if (!again) {
+                return again.error();
+            }
+            std::optional<video::Sound> voice;
+            if (const auto file = args.value("--voice")) {
+                auto sound = video::loadSound(fs::path(*file));
+                if (!sound) {
+                    return sound.error();
+                }
+                voice = std::move(*sound);
+            }
+            done = desk.recordAgain(lesson, from, to, *again, voice);
+        } else {
+            done = desk.edit(lesson, [&](const records::Review& review) {
+                return args.has("--trim")  ? records::trimmed(review, from, to)
+                       : args.has("--cut") ? records::cutOut(review, from, to)
+                                           : records::captioned(review, {from, to, *args.value("--text")});
+            });
+        }
+    }
+    if (!done) {
+        return done.error();
+    }
+    const auto now = desk.review(lesson);
+    if (!now) {
+        return now.error();
+    }
+    streams.out << (args.has("--undo") ? "Back: " : "Kept: ")
+                << (*now && records::spoken(**now) ? "the review lasts " + secondsWords((*now)->lengthMs)
+                                                   : std::string("a note"))
+                << (args.has("--undo") ? ".\n" : "; --undo takes it back.\n");
+    return kDone;
 }
 
 base::Result<int> runRecord(const Arguments& args, const Services& services, Streams streams) {
@@ -609,6 +764,31 @@ std::vector<Command> reviewCommands() {
           {{"--voice", "FILE", "the voice: any sound file, up to ten minutes"}, kLibrary},
           {"plumbmark review record latest timeline.json --voice voice.wav"}},
          runRecord},
+        {{"review show",
+          "Tells what stands: the note, how long the spoken review is, its captions.",
+          {"LESSON"},
+          {{"--json", "", "the whole timeline as JSON, as \"review record\" takes it"}, kLibrary},
+          {"plumbmark review show latest"}},
+         runShow},
+        {{"review edit",
+          "Trims, cuts, pauses or does a stretch of the spoken review again. Nothing is coded anew.",
+          {"LESSON"},
+          {{"--trim", "FROM-TO", "only these seconds of the review stay"},
+           {"--cut", "FROM-TO", "these seconds go"},
+           {"--pause", "AT", "with --for: the picture stands there, in silence"},
+           {"--for", "SECONDS", "how long the pause is"},
+           {"--again", "FROM-TO", "with --timeline: these seconds are done again"},
+           {"--timeline", "FILE", "what happens in them, as for \"review record\""},
+           {"--voice", "FILE", "and what is said"},
+           {"--caption", "FROM-TO", "with --text: a caption; an empty text takes captions away"},
+           {"--text", "TEXT", "what the caption says"},
+           {"--undo", "", "takes the last change back"},
+           kLibrary},
+          {"plumbmark review edit latest --trim 0.8-42", "plumbmark review edit latest --cut 12.5-14",
+           "plumbmark review edit latest --again 20-31 --timeline better.json --voice better.wav",
+           "plumbmark review edit latest --caption 2-5 --text \"One shoe wider\"",
+           "plumbmark review edit latest --undo"}},
+         runEdit},
         {{"review note",
           "Keeps three lines with a lesson: what you saw, what you said, what comes next.",
           {"LESSON"},

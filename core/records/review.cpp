@@ -12,16 +12,20 @@
 namespace plumbmark::records {
 namespace {
 
-constexpr std::array<std::pair<Act, std::string_view>, 7> kActs{{{Act::go, "go"},
+constexpr std::array<std::pair<Act, std::string_view>, 9> kActs{{{Act::go, "go"},
                                                                  {Act::play, "play"},
                                                                  {Act::freeze, "freeze"},
                                                                  {Act::zoom, "zoom"},
                                                                  {Act::draw, "draw"},
                                                                  {Act::clear, "clear"},
-                                                                 {Act::marks, "marks"}}};
+                                                                 {Act::marks, "marks"},
+                                                                 {Act::beside, "beside"},
+                                                                 {Act::light, "light"}}};
 constexpr std::string_view kDigits = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789+/";
 constexpr std::size_t kMostActs = 20'000;
 constexpr std::size_t kMostPoints = 500;
+constexpr std::size_t kMostPositions = 200;
+constexpr std::size_t kMostPieces = 1000;
 
 /// RFC 4648, section 4; nothing for anything else.
 std::optional<std::vector<std::uint8_t>> fromBase64(std::string_view text) {
@@ -106,6 +110,29 @@ std::optional<ReviewAct> actOf(const Object& body) {
     case Act::marks:
         result.on = booleanMember(body, "on").value_or(true);
         break;
+    case Act::beside:
+        if (const auto clip = textMember(body, "clip")) {
+            result.clip = base::Id::fromHex(*clip);
+            if (!result.clip) {
+                return std::nullopt;
+            }
+        }
+        if (const Value* same = member(body, "same"); same != nullptr && same->array() != nullptr) {
+            for (const Value& value : *same->array()) {
+                const auto pair = detail::pointOf(&value);
+                if (!pair) {
+                    return std::nullopt;
+                }
+                result.same.push_back({base::Seconds{pair->x}, base::Seconds{pair->y}});
+            }
+        }
+        break;
+    case Act::light:
+        result.on = booleanMember(body, "on").value_or(true);
+        result.lit.check = textMember(body, "check").value_or("");
+        result.lit.state = textMember(body, "state").value_or("unknown");
+        result.lit.words = textMember(body, "words").value_or("");
+        break;
     case Act::freeze:
     case Act::clear:
         break;
@@ -129,6 +156,52 @@ base::Result<void> checkNote(const Review& value) {
         }
     }
     return {};
+}
+
+base::Result<void> checkBesideAndLight(const ReviewAct& act, const std::string& which) {
+    if (act.act == Act::beside && act.clip) {
+        const bool count = !act.same.empty() && act.same.size() <= kMostPositions;
+        bool rising = true;
+        for (std::size_t i = 0; i < act.same.size(); ++i) {
+            const auto [here, there] = act.same[i];
+            rising = rising && finite({here.value(), there.value()}) && here.value() >= 0.0 &&
+                     there.value() >= 0.0 &&
+                     (i == 0 || (act.same[i - 1].here < here && act.same[i - 1].there <= there));
+        }
+        if (!count || !rising) {
+            return badValue(which +
+                            "needs 1 to 200 rising pairs of film seconds that show the same position.");
+        }
+    }
+    if (act.act == Act::light) {
+        if (act.on && act.lit.check.empty()) {
+            return badValue(which + "needs the id of a checkpoint.");
+        }
+        for (const std::string* text : {&act.lit.check, &act.lit.state, &act.lit.words}) {
+            if (text->size() > 500 || !isUtf8(*text)) {
+                return badValue(which + "has a text that is too long or cannot be read; keep it under 500 "
+                                        "characters.");
+            }
+        }
+    }
+    return {};
+}
+
+/// Straight between the pairs, held outside them.
+base::Seconds thereAt(const std::vector<SamePosition>& same, base::Seconds here) {
+    if (same.empty()) {
+        return base::Seconds{0.0};
+    }
+    const auto after = std::find_if(same.begin(), same.end(), [&](const auto& p) { return p.here > here; });
+    if (after == same.begin()) {
+        return same.front().there;
+    }
+    if (after == same.end()) {
+        return same.back().there;
+    }
+    const SamePosition& a = *std::prev(after);
+    const double share = (here - a.here).value() / (after->here - a.here).value();
+    return a.there + (after->there - a.there) * share;
 }
 
 } // namespace
@@ -172,6 +245,26 @@ Object bodyOf(const Review& value) {
         case Act::marks:
             item.emplace("on", act.on);
             break;
+        case Act::beside: {
+            if (act.clip) {
+                item.emplace("clip", act.clip->hex());
+                Array same;
+                for (const SamePosition& position : act.same) {
+                    same.push_back(detail::point({position.here.value(), position.there.value()}));
+                }
+                item.emplace("same", std::move(same));
+            }
+            break;
+        }
+        case Act::light:
+            item.emplace("on", act.on);
+            for (const auto& [key, text] :
+                 {std::pair{"check", &act.lit.check}, {"state", &act.lit.state}, {"words", &act.lit.words}}) {
+                if (!text->empty() && (act.on || text == &act.lit.check)) {
+                    item.emplace(key, *text);
+                }
+            }
+            break;
         case Act::freeze:
         case Act::clear:
             break;
@@ -189,6 +282,16 @@ Object bodyOf(const Review& value) {
     }
     if (value.voice) {
         body.emplace("voice", value.voice->hex());
+    }
+    Array pieces;
+    for (const VoicePiece& piece : value.pieces) {
+        pieces.emplace_back(Object{{"voice", piece.voice.hex()},
+                                   {"at_ms", piece.atMs},
+                                   {"from_ms", piece.fromMs},
+                                   {"to_ms", piece.toMs}});
+    }
+    if (!pieces.empty()) {
+        body.emplace("pieces", std::move(pieces));
     }
     for (const auto& [key, text] :
          {std::pair{"saw", &value.saw}, {"said", &value.said}, {"next", &value.next}}) {
@@ -208,6 +311,19 @@ std::optional<Review> reviewOf(const Object& body) {
     review.lengthMs = *length;
     if (const auto voice = textMember(body, "voice")) {
         review.voice = base::Id::fromHex(*voice);
+    }
+    if (const Value* pieces = member(body, "pieces"); pieces != nullptr && pieces->array() != nullptr) {
+        for (const Value& value : *pieces->array()) {
+            const Object empty;
+            const Object& item = value.object() != nullptr ? *value.object() : empty;
+            const auto of = base::Id::fromHex(textMember(item, "voice").value_or(""));
+            const auto at = integerMember(item, "at_ms");
+            const auto from = integerMember(item, "from_ms");
+            const auto to = integerMember(item, "to_ms");
+            if (of && at && from && to) {
+                review.pieces.push_back({*of, *at, *from, *to});
+            }
+        }
     }
     if (const Value* acts = member(body, "acts"); acts != nullptr && acts->array() != nullptr) {
         for (const Value& value : *acts->array()) {
@@ -253,7 +369,8 @@ std::optional<Voice> voiceOf(const Object& body) {
 }
 
 base::Result<void> check(const Review& value) {
-    const bool noteOnly = value.acts.empty() && value.lengthMs == 0 && !value.voice && value.captions.empty();
+    const bool noteOnly =
+        value.acts.empty() && value.lengthMs == 0 && !hasVoice(value) && value.captions.empty();
     if (noteOnly && value.saw.empty() && value.said.empty() && value.next.empty()) {
         return badValue("The note is empty; tell what you saw, what you said or what comes next.");
     }
@@ -292,6 +409,20 @@ base::Result<void> check(const Review& value) {
                                      !std::all_of(act.points.begin(), act.points.end(), finite))) {
             return badValue(which + "needs 2 to 500 points in picture pixels.");
         }
+        if (auto good = checkBesideAndLight(act, which); !good) {
+            return good;
+        }
+    }
+    before = 0;
+    if (value.pieces.size() > kMostPieces || (value.voice && !value.pieces.empty())) {
+        return badValue("A review has one voice or up to 1,000 pieces of voices, not both.");
+    }
+    for (const VoicePiece& piece : value.pieces) {
+        if (piece.fromMs < 0 || piece.toMs <= piece.fromMs || piece.atMs < before ||
+            piece.toMs > kMostReviewMs || piece.atMs + piece.toMs - piece.fromMs > value.lengthMs) {
+            return badValue("Pieces of the voice must follow each other and end with the review.");
+        }
+        before = piece.atMs + piece.toMs - piece.fromMs;
     }
     before = 0;
     for (const ReviewCaption& caption : value.captions) {
@@ -307,24 +438,29 @@ base::Result<void> check(const Review& value) {
     return {};
 }
 
-ReviewView viewAt(const Review& review, double milliseconds) {
+ReviewStanding standingAt(const Review& review, double milliseconds) {
     ReviewView view;
     double speed = 0.0; // film seconds a second
     double since = 0.0; // ms at which `view.time` was true
+    const std::vector<SamePosition>* same = nullptr;
     for (const ReviewAct& act : review.acts) {
-        if (static_cast<double>(act.atMs) > milliseconds) {
+        const auto at = static_cast<double>(act.atMs);
+        if (at > milliseconds) {
             break;
         }
-        const auto at = static_cast<double>(act.atMs);
-        view.time += base::Seconds{speed * (at - since) / 1000.0};
+        if (speed != 0.0) {
+            view.time += base::Seconds{speed * (at - since) / 1000.0};
+        }
         since = at;
         switch (act.act) {
         case Act::go:
             if (act.clip && act.clip != view.clip) {
-                view.clip =
-                    act.clip; // another picture: what was drawn on the first one does not belong to it
+                // Another picture: what was put over the first one does not belong to it.
+                view.clip = act.clip;
                 view.strokes.clear();
+                view.lights.clear();
                 view.zoom.reset();
+                view.beside.reset();
             }
             view.time = act.time;
             break;
@@ -346,10 +482,31 @@ ReviewView viewAt(const Review& review, double milliseconds) {
         case Act::marks:
             view.marks = act.on;
             break;
+        case Act::beside:
+            view.beside = act.clip;
+            same = &act.same;
+            break;
+        case Act::light:
+            std::erase_if(view.lights, [&](const LitCheck& lit) {
+                return (!act.on && act.lit.check.empty()) || lit.check == act.lit.check;
+            });
+            if (act.on) {
+                view.lights.push_back(act.lit);
+            }
+            break;
         }
     }
-    view.time += base::Seconds{speed * std::max(0.0, milliseconds - since) / 1000.0};
-    return view;
+    if (speed != 0.0) {
+        view.time += base::Seconds{speed * std::max(0.0, milliseconds - since) / 1000.0};
+    }
+    if (view.beside && same != nullptr) {
+        view.besideTime = thereAt(*same, view.time);
+    }
+    return {std::move(view), speed, same != nullptr && !same->empty() ? *same : std::vector<SamePosition>()};
+}
+
+ReviewView viewAt(const Review& review, double milliseconds) {
+    return standingAt(review, milliseconds).view;
 }
 
 } // namespace plumbmark::records

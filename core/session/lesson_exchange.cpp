@@ -16,6 +16,8 @@
 #include "records/fact.h"
 #include "records/film_copy.h"
 #include "records/kinds.h"
+#include "records/merge.h"
+#include "records/review.h"
 #include "session/film_sharing.h"
 #include "session/review_desk.h"
 
@@ -52,10 +54,42 @@ base::Error faceStays() {
                             "seen. Cover the heads, or leave the clips out.");
 }
 
-/// What of the lesson's records travels: all but what tells about health, unless that was chosen; of the
-/// player the consents.
+/// Reviews that were replaced and voices that none of the standing ones names: what the coach took back is
+/// nobody else's.
+base::Result<std::set<base::Id>> takenBack(store::Library& library, const base::Id& lesson) {
+    const auto reviews = library.factsOf(lesson, records::kind::review);
+    const auto voices = library.factsOf(lesson, records::kind::voice);
+    if (!reviews || !voices) {
+        return reviews ? voices.error() : reviews.error();
+    }
+    std::set<base::Id> back;
+    for (const auto* facts : {&*reviews, &*voices}) {
+        for (const records::Fact& fact : *facts) {
+            back.insert(fact.id);
+        }
+    }
+    for (const records::Fact& fact : records::heads(*reviews)) {
+        back.erase(fact.id);
+        if (const auto review = records::reviewOf(fact.body)) {
+            if (review->voice) {
+                back.erase(*review->voice);
+            }
+            for (const records::VoicePiece& piece : review->pieces) {
+                back.erase(piece.voice);
+            }
+        }
+    }
+    return back;
+}
+
+/// What of the lesson's records travels: all but what tells about health, unless that was chosen, and, to
+/// others, what was taken back; of the player the consents.
 base::Result<std::vector<std::string>> linesOf(store::Library& library, const base::Id& lesson,
-                                               const base::Id& player, bool withHealth) {
+                                               const base::Id& player, bool withHealth, bool toOthers) {
+    const auto back = toOthers ? takenBack(library, lesson) : base::Result(std::set<base::Id>());
+    if (!back) {
+        return back.error();
+    }
     auto lines = library.linesFor(lesson);
     if (!lines) {
         return lines.error();
@@ -65,6 +99,9 @@ base::Result<std::vector<std::string>> linesOf(store::Library& library, const ba
         const auto record = records::recordFromText(line);
         if (!record) {
             return record.error();
+        }
+        if (record->fact && back->contains(record->fact->id)) {
+            continue;
         }
         if (withHealth || !record->fact || !tellsHealth(*record->fact)) {
             chosen.push_back(std::move(line));
@@ -218,9 +255,15 @@ base::Result<lessonfile::Summary> LessonExchange::exportLesson(const base::Id& l
     if (!showFaces && options.sheet) {
         return base::inputError("sheet.face", "The key-position sheet shows the face; leave it out.");
     }
+    const bool toOthers = options.audience == Audience::someoneElse;
+    if (toOthers && !library_->readOnly()) {
+        if (auto forgotten = ReviewDesk(*library_, nullptr).forgetCutWords(lesson); !forgotten) {
+            return forgotten.error();
+        }
+    }
     lessonfile::Contents contents;
     contents.title = records::lessonOf((*entity)->fields).title;
-    auto lines = linesOf(*library_, lesson, player, options.withHealth);
+    auto lines = linesOf(*library_, lesson, player, options.withHealth, toOthers);
     if (!lines) {
         return lines.error();
     }

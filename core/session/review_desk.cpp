@@ -19,6 +19,7 @@
 #include "exporting/words.h"
 #include "records/consent.h"
 #include "records/merge.h"
+#include "records/review_edit.h"
 #include "session/clip_intake.h"
 #include "session/lesson_book.h"
 #include "session/swing_desk.h"
@@ -47,6 +48,41 @@ void tellStanding(const records::Findings& standing, analysis::Outcome& outcome)
         checkpoint.work = it->work;
         const auto* m = measure::find(standing.measurements, checkpoint.measurement, checkpoint.moment);
         checkpoint.value = m != nullptr ? m->value : std::nullopt;
+    }
+}
+
+/// In a review's body: which one an undo brought back.
+constexpr std::string_view kRestores = "restores";
+
+base::Error noSuchLesson() {
+    return base::inputError("book.no_such_thing",
+                            "It is not in the library (any more); choose again from the list.");
+}
+base::Error noReview() {
+    return base::inputError("review.none",
+                            "The lesson has no spoken review yet; \"plumbmark review record\" keeps one.");
+}
+
+double secondsOf(const video::Sound& sound) {
+    return sound.start.value() + static_cast<double>(sound.samples.size()) / sound.rate;
+}
+
+/// A stretch of a voice into its place; both ends fade, since two voices that meet in the middle of a tone
+/// would click.
+void addPiece(const video::Sound& sound, const records::VoicePiece& piece, std::vector<float>& into) {
+    const auto place = [&](std::int64_t ms) {
+        return static_cast<std::size_t>(std::llround(static_cast<double>(ms) * sound.rate / 1000.0));
+    };
+    const auto samples = video::fitted(sound, static_cast<double>(piece.toMs) / 1000.0);
+    const std::size_t from = std::min(place(piece.fromMs), samples.size());
+    const std::size_t count = samples.size() - from;
+    const std::size_t at = place(piece.atMs);
+    into.resize(std::max(into.size(), at + count), 0.0F);
+    const double fade = 0.004 * sound.rate;
+    for (std::size_t i = 0; i < count; ++i) {
+        const double in = piece.fromMs == 0 ? 1.0 : static_cast<double>(i) / fade;
+        const double out = static_cast<double>(count - i) / fade;
+        into[at + i] = samples[from + i] * static_cast<float>(std::min({1.0, in, out}));
     }
 }
 
@@ -305,8 +341,30 @@ base::Result<base::Id> ReviewDesk::keep(const base::Id& lesson, records::Review 
     return keepHeard(lesson, std::move(review), sound);
 }
 
-base::Result<base::Id> ReviewDesk::keepHeard(const base::Id& lesson, records::Review review,
-                                             const std::optional<video::Sound>& sound) {
+base::Result<records::Fact> ReviewDesk::voiceFact(const base::Id& lesson, const video::Sound& sound) {
+    const auto entity = library_->entity(lesson);
+    if (!entity) {
+        return entity.error();
+    }
+    if (!*entity || (*entity)->kind != records::kind::lesson) {
+        return noSuchLesson();
+    }
+    auto bytes = video::encodeVoice(sound);
+    if (!bytes) {
+        return bytes.error();
+    }
+    if (bytes->size() > records::kMostVoiceBytes) {
+        return base::inputError("review.voice_long",
+                                "The voice lasts longer than ten minutes; cut it or make two reviews.");
+    }
+    std::vector<base::Id> path = (*entity)->path;
+    path.push_back(lesson);
+    const records::Voice kept{"m4a", std::llround(secondsOf(sound) * 1000.0), std::move(*bytes)};
+    return library_->make(records::kind::voice, path, bodyOf(kept));
+}
+
+base::Result<base::Id> ReviewDesk::put(const base::Id& lesson, const records::Review& review,
+                                       std::vector<records::Fact> with, std::optional<base::Id> restores) {
     const auto entity = library_->entity(lesson);
     const auto choices = clips(lesson);
     const auto before = library_->factsOf(lesson, records::kind::review);
@@ -314,36 +372,7 @@ base::Result<base::Id> ReviewDesk::keepHeard(const base::Id& lesson, records::Re
         return !entity ? entity.error() : !choices ? choices.error() : before.error();
     }
     if (!*entity || (*entity)->kind != records::kind::lesson) {
-        return base::inputError("book.no_such_thing",
-                                "It is not in the library (any more); choose again from the list.");
-    }
-    std::vector<base::Id> path = (*entity)->path;
-    path.push_back(lesson);
-    std::vector<records::Fact> facts;
-    std::vector<base::Id> replaces;
-    for (const records::Fact& fact : records::heads(*before)) {
-        replaces.push_back(fact.id);
-        const auto old = records::reviewOf(fact.body);
-        if (old && !sound && records::spoken(review)) {
-            review.voice = old->voice; // the newest comes last
-        }
-    }
-    std::sort(replaces.begin(), replaces.end());
-    if (sound && !sound->samples.empty()) {
-        auto bytes = video::encodeVoice(*sound);
-        if (!bytes) {
-            return bytes.error();
-        }
-        if (bytes->size() > records::kMostVoiceBytes) {
-            return base::inputError("review.voice_long",
-                                    "The voice lasts longer than ten minutes; cut it or make two reviews.");
-        }
-        const double seconds =
-            sound->start.value() + static_cast<double>(sound->samples.size()) / sound->rate;
-        const records::Voice kept{"m4a", std::llround(seconds * 1000.0), std::move(*bytes)};
-        facts.push_back(library_->make(records::kind::voice, path, bodyOf(kept)));
-        review.voice = facts.back().id;
-        review.lengthMs = std::max(review.lengthMs, std::min(kept.lengthMs, records::kMostReviewMs));
+        return noSuchLesson();
     }
     if (auto good = check(review); !good) {
         return good.error();
@@ -356,30 +385,221 @@ base::Result<base::Id> ReviewDesk::keepHeard(const base::Id& lesson, records::Re
                                     "\"plumbmark lesson show\" lists them.");
         }
     }
-    facts.push_back(library_->make(records::kind::review, path, bodyOf(review), replaces));
-    if (auto added = library_->add(facts); !added) {
+    std::vector<base::Id> path = (*entity)->path;
+    path.push_back(lesson);
+    std::vector<base::Id> replaces;
+    for (const records::Fact& fact : records::heads(*before)) {
+        replaces.push_back(fact.id);
+    }
+    std::sort(replaces.begin(), replaces.end());
+    records::Object body = bodyOf(review);
+    if (restores) {
+        body.emplace(std::string(kRestores), restores->hex());
+    }
+    with.push_back(library_->make(records::kind::review, path, std::move(body), replaces));
+    if (auto added = library_->add(with); !added) {
         return added.error();
     }
-    return facts.back().id;
+    return with.back().id;
+}
+
+base::Result<base::Id> ReviewDesk::keepHeard(const base::Id& lesson, records::Review review,
+                                             const std::optional<video::Sound>& sound) {
+    std::vector<records::Fact> facts;
+    if (!sound && records::spoken(review)) {
+        const auto old = this->review(lesson);
+        if (!old) {
+            return old.error();
+        }
+        review.voice = *old ? (*old)->voice : std::nullopt;
+        review.pieces = *old && !review.voice ? (*old)->pieces : std::vector<records::VoicePiece>();
+        std::erase_if(review.pieces, [&](const records::VoicePiece& piece) {
+            return piece.atMs + piece.toMs - piece.fromMs > review.lengthMs;
+        });
+    }
+    if (sound && !sound->samples.empty()) {
+        auto voice = voiceFact(lesson, *sound);
+        if (!voice) {
+            return voice.error();
+        }
+        review.voice = voice->id;
+        review.pieces.clear();
+        review.lengthMs =
+            std::max(review.lengthMs, std::min<std::int64_t>(std::llround(secondsOf(*sound) * 1000.0),
+                                                             records::kMostReviewMs));
+        facts.push_back(std::move(*voice));
+    }
+    return put(lesson, review, std::move(facts), std::nullopt);
 }
 
 base::Result<std::optional<video::Sound>> ReviewDesk::voice(const records::Review& review) {
-    if (!review.voice) {
-        return std::optional<video::Sound>();
+    std::vector<records::VoicePiece> pieces = review.pieces;
+    if (review.voice) {
+        pieces = {{*review.voice, 0, 0, records::kMostReviewMs}};
     }
-    const auto fact = library_->fact(*review.voice);
-    if (!fact) {
-        return fact.error();
+    std::map<base::Id, std::optional<video::Sound>> heard;
+    video::Sound all;
+    for (const records::VoicePiece& piece : pieces) {
+        if (heard.contains(piece.voice)) {
+            continue;
+        }
+        const auto fact = library_->fact(piece.voice);
+        if (!fact) {
+            return fact.error();
+        }
+        const auto kept = *fact ? records::voiceOf((*fact)->body) : std::nullopt;
+        std::optional<video::Sound> sound;
+        if (kept) {
+            auto loaded = video::loadSound(video::fromBytes(kept->bytes));
+            if (!loaded) {
+                return loaded.error();
+            }
+            sound = std::move(*loaded);
+        }
+        heard.emplace(piece.voice, std::move(sound));
     }
-    const auto kept = *fact ? records::voiceOf((*fact)->body) : std::nullopt;
-    if (!kept) {
-        return std::optional<video::Sound>();
+    if (review.voice) {
+        return std::move(heard.begin()->second);
     }
-    auto sound = video::loadSound(video::fromBytes(kept->bytes));
-    if (!sound) {
-        return sound.error();
+    for (const records::VoicePiece& piece : pieces) {
+        const auto& sound = heard.at(piece.voice);
+        if (!sound || (all.rate > 0.0 && all.rate != sound->rate)) {
+            continue; // every voice is kept at one rate; another one is of no version that we know
+        }
+        all.rate = sound->rate;
+        addPiece(*sound, piece, all.samples);
     }
-    return std::optional(std::move(*sound));
+    return all.rate > 0.0 ? std::optional(std::move(all)) : std::nullopt;
+}
+
+base::Result<base::Id> ReviewDesk::edit(const base::Id& lesson, const Edit& how) {
+    const auto standing = review(lesson);
+    if (!standing) {
+        return standing.error();
+    }
+    if (!*standing) {
+        return noReview();
+    }
+    const auto edited = how(**standing);
+    if (!edited) {
+        return edited.error();
+    }
+    return put(lesson, *edited, {}, std::nullopt);
+}
+
+base::Result<base::Id> ReviewDesk::recordAgain(const base::Id& lesson, std::int64_t fromMs, std::int64_t toMs,
+                                               const records::Review& again,
+                                               const std::optional<video::Sound>& sound) {
+    const auto standing = review(lesson);
+    if (!standing) {
+        return standing.error();
+    }
+    if (!*standing) {
+        return noReview();
+    }
+    records::Review stretch = again;
+    stretch.voice.reset();
+    stretch.pieces.clear();
+    std::vector<records::Fact> facts;
+    if (sound && !sound->samples.empty()) {
+        auto voice = voiceFact(lesson, *sound);
+        if (!voice) {
+            return voice.error();
+        }
+        stretch.voice = voice->id;
+        stretch.lengthMs = std::max<std::int64_t>(stretch.lengthMs, std::llround(secondsOf(*sound) * 1000.0));
+        facts.push_back(std::move(*voice));
+    }
+    const auto edited = records::recordedAgain(**standing, fromMs, toMs, stretch);
+    if (!edited) {
+        return edited.error();
+    }
+    return put(lesson, *edited, std::move(facts), std::nullopt);
+}
+
+/// The fact whose review stood before the one that stands.
+base::Result<std::optional<records::Fact>> ReviewDesk::before(const base::Id& lesson) {
+    const auto facts = library_->factsOf(lesson, records::kind::review);
+    if (!facts) {
+        return facts.error();
+    }
+    const auto find = [&](const std::optional<base::Id>& id) {
+        const auto it =
+            std::find_if(facts->begin(), facts->end(), [&](const records::Fact& f) { return f.id == id; });
+        return it == facts->end() ? nullptr : &*it;
+    };
+    // A fact that restored an older one stands for that one.
+    const auto meant = [&](const records::Fact* fact) {
+        const auto of = fact == nullptr ? std::nullopt : records::textMember(fact->body, kRestores);
+        const records::Fact* older = of ? find(base::Id::fromHex(*of)) : nullptr;
+        return older != nullptr ? older : fact;
+    };
+    const auto standing = records::heads(*facts);
+    const records::Fact* now = standing.empty() ? nullptr : meant(find(standing.back().id));
+    const records::Fact* last = nullptr;
+    for (const base::Id& id : now == nullptr ? std::vector<base::Id>() : now->replaces) {
+        const records::Fact* fact = find(id);
+        if (fact != nullptr && (last == nullptr || records::earlier(last->at, fact->at))) {
+            last = fact;
+        }
+    }
+    last = meant(last);
+    return last == nullptr ? std::nullopt : std::optional(*last);
+}
+
+base::Result<bool> ReviewDesk::canUndo(const base::Id& lesson) {
+    const auto earlier = before(lesson);
+    if (!earlier) {
+        return earlier.error();
+    }
+    return earlier->has_value();
+}
+
+base::Result<base::Id> ReviewDesk::undo(const base::Id& lesson) {
+    const auto earlier = before(lesson);
+    if (!earlier) {
+        return earlier.error();
+    }
+    const auto review = *earlier ? records::reviewOf((*earlier)->body) : std::nullopt;
+    if (!review) {
+        return base::inputError("review.nothing_before", "There is nothing before this to go back to.");
+    }
+    return put(lesson, *review, {}, (*earlier)->id);
+}
+
+base::Result<void> ReviewDesk::forgetCutWords(const base::Id& lesson) {
+    const auto standing = review(lesson);
+    if (!standing) {
+        return standing.error();
+    }
+    if (!*standing || !records::hasVoice(**standing)) {
+        return {};
+    }
+    if ((*standing)->voice) {
+        const auto fact = library_->fact(*(*standing)->voice);
+        if (!fact) {
+            return fact.error();
+        }
+        const auto kept = *fact ? records::voiceOf((*fact)->body) : std::nullopt;
+        // A coder's block more is nothing that was cut.
+        if (!kept || kept->lengthMs <= (*standing)->lengthMs + 50) {
+            return {};
+        }
+    }
+    const auto heard = voice(**standing);
+    if (!heard) {
+        return heard.error();
+    }
+    if (!*heard) {
+        return {};
+    }
+    records::Review whole = **standing;
+    video::Sound sound{
+        (*heard)->rate, {}, video::fitted(**heard, static_cast<double>(whole.lengthMs) / 1000)};
+    if (auto done = keepHeard(lesson, std::move(whole), sound); !done) {
+        return done.error();
+    }
+    return {};
 }
 
 base::Result<bool> ReviewDesk::sheet(const base::Id& lesson, const exporting::Painter& painter,
@@ -438,8 +658,7 @@ ReviewDesk::film(const base::Id& lesson, const FilmRequest& request, const expor
             return standing.error();
         }
         if (!*standing) {
-            return base::inputError(
-                "review.none", "The lesson has no spoken review yet; \"plumbmark review record\" keeps one.");
+            return noReview();
         }
         spoken = std::move(*standing);
         marks = false;
@@ -506,7 +725,7 @@ ReviewDesk::film(const base::Id& lesson, const FilmRequest& request, const expor
     std::optional<video::Sound> voice;
     if (spoken) {
         script = exporting::spokenScript(*spoken, places);
-        if (spoken->voice) {
+        if (records::hasVoice(*spoken)) {
             auto heard = this->voice(*spoken);
             if (!heard) {
                 return heard.error();

@@ -2,7 +2,9 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
+#include <cstdint>
 #include <filesystem>
+#include <functional>
 #include <optional>
 #include <string>
 #include <vector>
@@ -16,6 +18,7 @@
 #include "exporting/request_card.h"
 #include "exporting/tables.h"
 #include "marks/player.h"
+#include "records/fact.h"
 #include "records/review.h"
 #include "store/library.h"
 #include "video/clip.h"
@@ -69,9 +72,26 @@ class ReviewDesk {
     /// silent review. `voice` nothing: the voice before stays.
     base::Result<base::Id> keepHeard(const base::Id& lesson, records::Review review,
                                      const std::optional<video::Sound>& voice);
-    /// A voice that a review names; nothing where it is not in the library. Errors: those of
-    /// video::loadSound.
+    /// What is heard with a review, from its pieces where it was cut; at a joint the voices fade within 4 ms.
+    /// Nothing where none of it is in the library. Errors: those of video::loadSound.
     base::Result<std::optional<video::Sound>> voice(const records::Review& review);
+
+    /// An edit of the review that stands: one fact, which undo takes back. Errors (input): "review.none",
+    /// those of the edit, of keep().
+    using Edit = std::function<base::Result<records::Review>(const records::Review&)>;
+    base::Result<base::Id> edit(const base::Id& lesson, const Edit& how);
+    /// A stretch of the review done again, with its own voice. Errors: those of edit() and keepHeard().
+    base::Result<base::Id> recordAgain(const base::Id& lesson, std::int64_t fromMs, std::int64_t toMs,
+                                       const records::Review& again,
+                                       const std::optional<video::Sound>& voice);
+    /// What stood before the last change (kept, edited, noted) stands again; may be said again and again.
+    /// Errors (input): "review.nothing_before".
+    base::Result<base::Id> undo(const base::Id& lesson);
+    base::Result<bool> canUndo(const base::Id& lesson);
+    /// Before a lesson goes to somebody else: what was cut out of the voice must not go along. Where words of
+    /// the voice are heard nowhere in the review that stands, that is kept anew with what is heard alone
+    /// (coded anew once). Errors: those of voice() and keepHeard().
+    base::Result<void> forgetCutWords(const base::Id& lesson);
     /// The review that stands, the newest where two devices made one; nothing where there is none.
     base::Result<std::optional<records::Review>> review(const base::Id& lesson);
 
@@ -102,6 +122,10 @@ class ReviewDesk {
                                                const base::Progress& progress);
 
   private:
+    base::Result<base::Id> put(const base::Id& lesson, const records::Review& review,
+                               std::vector<records::Fact> with, std::optional<base::Id> restores);
+    base::Result<records::Fact> voiceFact(const base::Id& lesson, const video::Sound& sound);
+    base::Result<std::optional<records::Fact>> before(const base::Id& lesson);
     base::Result<analysis::Outcome> fromRecords(const store::ClipRow& clip);
 
     store::Library* library_;

@@ -153,6 +153,7 @@ class Reviews(Case):
         voice = self.folder / "voice.wav"
         ffmpeg("-f", "lavfi", "-i", "sine=440:duration=1.2", voice)
         self.done("review", "record", "latest", timeline, "--voice", voice, *self.library)
+        self.edits(timeline)
         film = self.out / "film.mp4"
         captions = self.out / "film.vtt"
         result = self.run_program("review", "render", "latest", film, "--captions", captions, *self.library)
@@ -168,6 +169,39 @@ class Reviews(Case):
         self.assertEqual(captions.read_text(), "WEBVTT\n\n00:00:00.000 --> 00:00:01.500\nStand &lt;wider&gt;\n")
         self.refused("review", "render", "latest", self.out / "film.avi", *self.library, says=".mp4")
         self.refused("review", "render", "latest", self.out / "f.mp4", "--beside", "4", *self.library, says="--beside")
+
+    def edits(self, timeline):
+        def edit(*words):
+            return self.done("review", "edit", "latest", *words, *self.library)
+
+        def length():
+            return json.loads(self.done("review", "show", "latest", "--json", *self.library))["length_ms"]
+
+        def refused(says, *words):
+            self.refused("review", "edit", "latest", *words, *self.library, says=says)
+
+        first = self.done("review", "show", "latest", "--json", *self.library)
+        edit("--trim", "0.2-1.4")
+        self.assertEqual(length(), 1200)
+        edit("--cut", "0.5-0.75")
+        self.assertEqual(length(), 950)
+        edit("--pause", "0.5", "--for", "2")
+        self.assertEqual(length(), 2950)
+        edit("--again", "0-1", "--timeline", timeline)
+        self.assertEqual(length(), 3450)
+        edit("--caption", "0-1", "--text", "say \x1b[31m this")
+        self.assertIn("say ?[31m this", self.done("review", "show", "latest", *self.library))
+        for _ in range(5):
+            edit("--undo")
+        self.assertEqual(self.done("review", "show", "latest", "--json", *self.library), first)
+        refused("nothing before", "--undo")
+        refused("one of", "--trim", "0-1", "--cut", "1-2")
+        refused("2.5-4", "--cut", "soon")
+        refused("2.5-4", "--cut", "1-0.5")
+        refused("would be left", "--cut", "0-1.5")
+        refused("not in the review", "--cut", "1-99")
+        refused("--pause", "--pause", "1")
+        self.assertEqual(self.done("review", "show", "latest", "--json", *self.library), first)
 
     def test_what_cannot_be_used(self):
         self.refused("review", says="review tables")

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <numbers>
 #include <tuple>
 
 #include "body/detail/carry.h"
@@ -63,6 +64,9 @@ struct Pose {
     }
     [[nodiscard]] Vec2 hands() const { return middle(Landmark::lead_wrist, Landmark::trail_wrist); }
 };
+
+/// How much of the distance between the network's two answers counts as one sigma.
+constexpr double kDoubtShare = 0.3;
 
 double median(std::vector<double> v) {
     const auto mid = v.begin() + static_cast<std::ptrdiff_t>(v.size() / 2);
@@ -156,18 +160,127 @@ Pose poseOf(const Observation& o, const std::array<Vec2, kPointCount>& joints, d
     return pose;
 }
 
+/// Which of the two hands shows where the club is held.
+enum class Holds { both, left, right };
+
 /// Hands on the club: the middle of the knuckles, each hand counted as far as it is seen.
-void putGrip(const Observation& o, Pose& pose, double time) {
+void putGrip(const Observation& o, Pose& pose, double time, Holds holds) {
     Vec2 sum;
     double weights = 0.0;
-    for (const auto& [index, pinky] : {std::pair{Point::left_index, Point::left_pinky},
-                                       std::pair{Point::right_index, Point::right_pinky}}) {
+    for (const auto& [index, pinky, other] :
+         {std::tuple{Point::left_index, Point::left_pinky, Holds::right},
+          std::tuple{Point::right_index, Point::right_pinky, Holds::left}}) {
+        if (holds == other) {
+            continue;
+        }
         const double w = 0.1 + std::min(o[index].visibility, o[pinky].visibility);
         sum = sum + base::midpoint(o[index].direct, o[pinky].direct) * w;
         weights += w;
     }
     const double sigma = (sigmaOf(o[Point::left_index]) + sigmaOf(o[Point::right_index])) / 2;
     pose[Landmark::grip] = detail::Sample{time, sum / weights, sigma};
+}
+
+/// Both hands hold one club, so the wrists lie next to each other in every frame of a swing: seen some 0.05
+/// statures apart. Farther apart than this one of them is somewhere else (the network lost it before the dark
+/// trousers, behind the trunk or against the background).
+constexpr double kWristsApart = 0.11;
+/// How sure a wrist is that was put back beside the other, and the elbow between it and its shoulder,
+/// statures.
+constexpr double kPutBack = 0.03, kElbowPutBack = 0.045;
+
+/// Puts a hand that the network lost back to the other one. Which of the two is lost is told by the way the
+/// hands come from and go to: looks in which both agree are sure, and from them it goes outward to the
+/// others, nearest first. Returns which hand holds in each look (lead: true).
+std::vector<std::optional<bool>> holdTogether(std::vector<Pose>& poses, const std::vector<double>& time,
+                                              double stature) {
+    const std::size_t n = poses.size();
+    std::vector<std::optional<bool>> leadHolds(n);
+    std::vector<bool> sure(n), lost(n);
+    for (std::size_t i = 0; i < n; ++i) {
+        sure[i] = base::length(poses[i][Landmark::lead_wrist]->at - poses[i][Landmark::trail_wrist]->at) <
+                  kWristsApart * stature;
+        lost[i] = !sure[i];
+    }
+    const auto sureBefore = [&](std::size_t i) {
+        while (i-- > 0) {
+            if (sure[i]) {
+                return std::optional(i);
+            }
+        }
+        return std::optional<std::size_t>();
+    };
+    const auto sureAfter = [&](std::size_t i) {
+        while (++i < n) {
+            if (sure[i]) {
+                return std::optional(i);
+            }
+        }
+        return std::optional<std::size_t>();
+    };
+    while (true) {
+        // The lost look that is nearest in time to a sure one.
+        std::optional<std::size_t> next;
+        double nearest = 0.2; // s: farther away nothing is known of the hands' way
+        for (std::size_t i = 0; i < n; ++i) {
+            if (!lost[i]) {
+                continue;
+            }
+            for (const auto k : {sureBefore(i), sureAfter(i)}) {
+                if (k && std::abs(time[*k] - time[i]) < nearest) {
+                    nearest = std::abs(time[*k] - time[i]), next = i;
+                }
+            }
+        }
+        if (!next) {
+            break;
+        }
+        const std::size_t i = *next;
+        lost[i] = false;
+        const auto a = sureBefore(i), b = sureAfter(i);
+        Vec2 expected;
+        if (a && b && time[*b] - time[*a] < 0.15) {
+            const double k = (time[i] - time[*a]) / (time[*b] - time[*a]);
+            expected = poses[*a].hands() * (1.0 - k) + poses[*b].hands() * k;
+        } else {
+            const bool forward = a && (!b || time[i] - time[*a] <= time[*b] - time[i]);
+            const std::size_t from = forward ? *a : *b;
+            expected = poses[from].hands();
+            const auto further = forward ? sureBefore(from) : sureAfter(from);
+            if (further && std::abs(time[*further] - time[from]) < 0.12) {
+                expected = expected + (poses[from].hands() - poses[*further].hands()) *
+                                          ((time[i] - time[from]) / (time[from] - time[*further]));
+            }
+        }
+        Pose& p = poses[i];
+        const double lead = base::length(p[Landmark::lead_wrist]->at - expected);
+        const double trail = base::length(p[Landmark::trail_wrist]->at - expected);
+        if (std::min(lead, trail) > 0.7 * std::max(lead, trail)) { // it may be either
+            const double apart = base::length(p[Landmark::lead_wrist]->at - p[Landmark::trail_wrist]->at);
+            for (const Landmark l : {Landmark::lead_wrist, Landmark::trail_wrist, Landmark::grip,
+                                     Landmark::lead_elbow, Landmark::trail_elbow}) {
+                p.doubt[index(l)] = std::max(p.doubt[index(l)], 0.5 * apart / kDoubtShare);
+            }
+            continue;
+        }
+        const bool leadIsRight = lead < trail;
+        leadHolds[i] = leadIsRight;
+        const std::size_t like = !a ? *b : !b ? *a : time[i] - time[*a] < time[*b] - time[i] ? *a : *b;
+        const Vec2 apart = poses[like][Landmark::lead_wrist]->at - poses[like][Landmark::trail_wrist]->at;
+        const Landmark wrist = leadIsRight ? Landmark::trail_wrist : Landmark::lead_wrist;
+        const Landmark elbow = leadIsRight ? Landmark::trail_elbow : Landmark::lead_elbow;
+        p[wrist]->at =
+            leadIsRight ? p[Landmark::lead_wrist]->at - apart : p[Landmark::trail_wrist]->at + apart;
+        p.doubt[index(wrist)] = kPutBack * stature / kDoubtShare;
+        if (!leadIsRight) {
+            // The lead arm is nearly straight; upper arm 0.186, forearm 0.146 (Drillis and Contini 1966).
+            const Vec2 shoulder = p[Landmark::lead_shoulder]->at;
+            p[elbow]->at = shoulder + (p[wrist]->at - shoulder) * (0.186 / (0.186 + 0.146));
+        }
+        p.doubt[index(elbow)] = std::max(p.doubt[index(elbow)], kElbowPutBack * stature / kDoubtShare);
+        sure[i] = true;
+    }
+    return leadHolds;
 }
 
 /// Joints: the direct answers are steady but biased, the heat's peaks are less biased but jump to a neighbour
@@ -239,7 +352,7 @@ constexpr Error errorOf(Landmark l) {
         return {0.011, 0.018, 0.018, 0.018};
     case Landmark::lead_shoulder:
     case Landmark::trail_shoulder:
-        return {0.018, 0.055, 0.028, 0.036};
+        return {0.016, 0.034, 0.028, 0.036};
     case Landmark::lead_elbow:
     case Landmark::trail_elbow:
         return {0.020, 0.058, 0.034, 0.036};
@@ -306,9 +419,6 @@ double usualSpread(Landmark l, bool faceOn) {
 
 /// A picture's own grain, px: nothing is placed better than to half of one.
 constexpr double kGrain = 0.5;
-
-/// How much of the distance between the network's two answers counts as one sigma.
-constexpr double kDoubtShare = 0.3;
 
 /// Seconds of real time to either side over which a landmark is smoothed.
 double reachOf(Landmark l) {
@@ -504,6 +614,48 @@ template <class AtRest> double hipsTooLow(const std::vector<Pose>& poses, const 
     return low.empty() ? 0.0 : kBuildShare * median(low);
 }
 
+/// How far the shoulders have turned, told by the arms, degrees (- away from the target, + open). `arms`:
+/// from hanging straight down, + toward the trail side, of the line from the middle of the shoulders to the
+/// hands. The arms swing about before the chest: it has turned 60 with the lead arm level going back, 90 at
+/// the top, 50 with it level coming down, 20 at the hit and goes on to beyond square (common practice, no
+/// source); in between evenly with the arms. Good to some 12 degrees, which is the spread of full swings.
+double turnByArms(double arms, bool comingDown) {
+    constexpr double perArms = 0.65, openAtHit = 20.0, levelArms = 140.0;
+    const double down = comingDown ? std::clamp(1.0 - arms / levelArms, 0.0, 1.0) : 0.0;
+    return std::clamp(-perArms * arms + openAtHit * down, -100.0, 110.0);
+}
+constexpr double kTurnByArmsSigma = 12.0; ///< degrees
+constexpr double kArmsFold = 105.0;       ///< degrees past hanging straight down, on the target side
+/// Bend of the trunk toward the ball and what a tilted shoulder girdle leaves open on top, degrees.
+constexpr double kTrunkBend = 33.0, kGirdleSigma = 10.0;
+/// The network's shoulders against each other, statures: with the shoulders open, and what comes on top with
+/// them edge-on, where one hides the other and the network draws them apart.
+constexpr double kSpanOpen = 0.025, kSpanHidden = 0.10;
+
+/// Face-on: lead minus trail shoulder, px, from the network's and from what bones and arms tell. Turned away
+/// the network keeps the two apart where they hide each other, so there the arms tell more: the line of the
+/// shoulders is as long as at address, and turned as far as the arms say about the trunk's own axis. Per axis
+/// by how sure either is.
+Vec2 shoulderSpan(Vec2 network, Vec2 trunk, double turnDegrees, double openSpan, int side, double stature) {
+    constexpr double degree = std::numbers::pi / 180.0;
+    const double t = turnDegrees * degree, bend = kTrunkBend * degree;
+    const Vec2 up = trunk / base::length(trunk);
+    const Vec2 across = Vec2{-up.y, up.x} * static_cast<double>(side); // toward the target, standing upright
+    const double open = kTurnByArmsSigma * degree, girdle = kGirdleSigma * degree;
+    const double hidden = kSpanOpen + kSpanHidden * std::sin(t) * std::sin(t);
+    const auto blend = [&](double seen, double told, double sigma) {
+        const double s = sigma * openSpan / stature;
+        const double weight = hidden * hidden / (hidden * hidden + s * s);
+        return seen + weight * (told - seen);
+    };
+    const double toTarget =
+        blend(base::dot(network, across), openSpan * std::cos(t),
+              std::hypot(std::sin(t) * open, 0.5 * open * open, std::sin(t) * std::sin(bend) * girdle));
+    const double upward = blend(base::dot(network, up), openSpan * std::sin(t) * std::sin(bend),
+                                std::hypot(std::cos(t) * std::sin(bend) * open, girdle));
+    return across * toTarget + up * upward;
+}
+
 /// Crown to sole of somebody bent over a ball, as a share of stature: segment lengths of Drillis and Contini
 /// 1966 (shank 0.246, thigh 0.245, trunk 0.288, neck and head 0.182, ankle height 0.039) at 15 degrees of
 /// shank and thigh, 38 of trunk, 25 of neck (common practice for a mid-iron). Ankle to crown leaves the ankle
@@ -568,7 +720,6 @@ AutoTrack autoTrack(std::span<const Observation> seen, std::span<const base::Sec
     std::vector<Pose> poses(n);
     for (std::size_t i = 0; i < n; ++i) {
         poses[i] = poseOf(seen[i], joints[i], time[i], leadIsLeft, upper[i], lower[i]);
-        putGrip(seen[i], poses[i], time[i]);
     }
 
     // -- size and course
@@ -577,6 +728,14 @@ AutoTrack autoTrack(std::span<const Observation> seen, std::span<const base::Sec
         sides.push_back(o.region.size);
     }
     double stature = median(sides) / 1.35;
+    const auto leadHolds = holdTogether(poses, time, stature);
+    for (std::size_t i = 0; i < n; ++i) {
+        const bool leftIsLead = leadIsLeft != upper[i];
+        putGrip(seen[i], poses[i], time[i],
+                !leadHolds[i]                 ? Holds::both
+                : *leadHolds[i] == leftIsLead ? Holds::left
+                                              : Holds::right);
+    }
     const Course course = courseOf(poses, time, stature);
     const auto atRest = [&](std::size_t i) {
         return course.still && std::abs(time[i] - *course.still) < 0.2;
@@ -802,6 +961,43 @@ AutoTrack autoTrack(std::span<const Observation> seen, std::span<const base::Sec
                 p.doubt[index(l)] = std::hypot(p.doubt[index(l)], std::sqrt(more) / 0.25 / kDoubtShare);
             }
             p[l]->at = p[l]->at + low;
+        }
+    }
+
+    // -- shoulders, face-on: about their middle as the arms swing
+    if (faceOn && course.still && course.fast) {
+        // Until the fastest hands they hang down or are up on the trail side, after it on the other.
+        std::vector<double> arms(n);
+        for (std::size_t i = 0; i < n; ++i) {
+            const Vec2 arm = poses[i].hands() - poses[i].midShoulder();
+            const double middle = time[i] < *course.fast ? 100.0 : -100.0;
+            const double angle = std::atan2(-side * arm.x, arm.y) * 180.0 / std::numbers::pi;
+            arms[i] = middle + std::remainder(angle - middle, 360.0);
+        }
+        std::size_t highest = 0;
+        double most = -1e9;
+        for (std::size_t i = 0; i < n; ++i) {
+            if (time[i] > *course.still && time[i] < *course.fast && arms[i] > most) {
+                most = arms[i], highest = i;
+            }
+        }
+        bool folded = false; // for good: later the hands may come down behind the neck
+        for (std::size_t i = 0; i < n; ++i) {
+            Pose& p = poses[i];
+            const Vec2 middle = p.midShoulder();
+            const Vec2 trunk = middle - p.midHip();
+            // Up on the target side the trunk rises and the arms fold about the neck: then they tell nothing.
+            folded = folded || arms[i] < -kArmsFold;
+            const double tells = folded ? 0.0 : std::clamp((kArmsFold + arms[i]) / 50.0, 0.0, 1.0);
+            if (time[i] < *course.still || base::length(trunk) < 0.1 * stature || tells == 0.0) {
+                continue;
+            }
+            const Vec2 seenSpan = p[Landmark::lead_shoulder]->at - p[Landmark::trail_shoulder]->at;
+            const Vec2 told =
+                shoulderSpan(seenSpan, trunk, turnByArms(arms[i], i > highest), openSpan, side, stature);
+            const Vec2 span = seenSpan + (told - seenSpan) * tells;
+            p[Landmark::lead_shoulder]->at = middle + span * 0.5;
+            p[Landmark::trail_shoulder]->at = middle - span * 0.5;
         }
     }
 

@@ -26,8 +26,9 @@ constexpr std::uint64_t kWholeClip = 998;         // slot of what is the same at
 constexpr double kHipsSideways = 0.25, kShouldersSideways = 0.29, kMiddleHeight = 0.87;
 constexpr double kShouldersFromBehind =
     0.22; // down-the-line, where the near shoulder's arm hides the far one
-/// What one joint's sigma holds beyond this many statures counts so much in the middle.
-constexpr double kPairUsual = 0.024, kMiddleBeyond = 0.15;
+/// What one joint's sigma holds beyond this many statures counts so much in the middle; that of shoulders
+/// turned away from a camera in front more, because they are held together about a middle that strays itself.
+constexpr double kPairUsual = 0.024, kMiddleBeyond = 0.15, kShouldersBeyond = 0.6;
 /// Share of it that lasts through the clip: in height as much as a single joint's; sideways hardly any,
 /// because there the middle is the silhouette's, whose edges err anew with every pose.
 constexpr double kMiddleCommonShare = 0.70, kHeldCommonShare = 0.25;
@@ -455,12 +456,14 @@ std::optional<Vec2> Probe::mid(Landmark lead, Landmark trail, base::Seconds time
         // in their middle.
         const double usual = kPairUsual * input_->scene.scale.pixelsPerStature;
         const double beyond = usual > 0.0 ? std::max(0.0, each - usual) : 0.0;
-        const double x = held ? (lead == Landmark::lead_hip ? kHipsSideways
-                                 : faceOn()                 ? kShouldersSideways
-                                                            : kShouldersFromBehind) *
-                                        (each - beyond) +
-                                    kMiddleBeyond * beyond
-                              : each * kMiddleHeight;
+        const double x =
+            held ? (lead == Landmark::lead_hip ? kHipsSideways
+                    : faceOn()                 ? kShouldersSideways
+                                               : kShouldersFromBehind) *
+                           (each - beyond) +
+                       (lead == Landmark::lead_shoulder && faceOn() ? kShouldersBeyond : kMiddleBeyond) *
+                           beyond
+                 : each * kMiddleHeight;
         const double y = each * kMiddleHeight;
         m.x += noise(keyOf(Kind::pair, 2 * what, kWholeClip), lasting * x) +
                noise(keyOf(Kind::pair, 2 * what, s), own * x);

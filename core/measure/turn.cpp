@@ -114,6 +114,14 @@ std::optional<double> chestTurn(Probe& p, MomentId m) {
 }
 
 std::optional<double> shoulderTurn(Probe& p, MomentId m) {
+    // The software's shoulders are held to what the arms tell where one hides the other (body/track.cpp): a
+    // turn read from them would be that assumption read back.
+    if (!p.time(m)) {
+        return std::nullopt;
+    }
+    if (!markedByHand(p, Landmark::lead_shoulder, m) || !markedByHand(p, Landmark::trail_shoulder, m)) {
+        return p.fail(std::string(kNotSeen));
+    }
     return lineTurn(p, m, Landmark::lead_shoulder, Landmark::trail_shoulder, kTrunkBend, kTrunkBendSigma);
 }
 
@@ -135,7 +143,7 @@ Definitions turnDefinitions() {
                                       MomentId::finish};
     return {
         {"pelvis_turn", faceOn, deg, 1, where, pelvisTurn, 2.0, kSure, kNotSeen},
-        {"shoulder_turn", faceOn, deg, 1, where, shoulderTurn, 3.0, kSure, kNotSeen},
+        {"shoulder_turn", faceOn, deg, 2, where, shoulderTurn, 3.0, kSure, kNotSeen},
         {"chest_turn", faceOn, deg, 1, where, chestTurn, 2.0, kSure, kNotSeen},
         {"separation", faceOn, deg, 1, where, separation, 3.0, kSure, kNotSeen},
     };

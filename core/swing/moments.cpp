@@ -685,8 +685,9 @@ class Finder {
     void findLeadArm() {
         const double top = top_.value_or(*bottom_ - 0.3);
         const double gap = std::max(0.09, 2.5 * frame_);
-        // The shoulder's likely bias in arm lengths, not jitter, so it cannot average out; larger going back,
-        // where the lead shoulder is drawn under the chin and half hidden.
+        // The likely bias of shoulder and wrist against each other in arm lengths, not jitter, so it cannot
+        // average out: 0.017 statures of each across an arm of 0.33 (face-on, where the shoulders are held to
+        // what bones and arms tell); more from behind, where one shoulder hides the other.
         auto put1 = [&](MomentId id, const std::optional<Crossing>& c, double bias) {
             if (!c) {
                 return;
@@ -709,9 +710,10 @@ class Finder {
             put(id, c->t, std::hypot(c->sigma, std::hypot(before, after) / std::numbers::sqrt2), "arm");
         };
         put1(MomentId::lead_arm_level_back,
-             detail::crossing(leadArm_, 0.0, +1, top - 1.2, top, half(0.035), gap, true), 0.17);
+             detail::crossing(leadArm_, 0.0, +1, top - 1.2, top, half(0.035), gap, true),
+             faceOn() ? 0.075 : 0.17);
         put1(MomentId::lead_arm_level_down,
-             detail::crossing(leadArm_, 0.0, -1, top, *bottom_, half(0.02), gap), 0.12);
+             detail::crossing(leadArm_, 0.0, -1, top, *bottom_, half(0.02), gap), faceOn() ? 0.075 : 0.12);
     }
 
     /// The pelvis drifts away slowly and starts toward the target quickly, so the slow side's farthest point

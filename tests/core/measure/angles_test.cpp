@@ -38,6 +38,57 @@ std::vector<std::pair<MomentId, Pose>> swing() {
     return {{MomentId::address, address}, {MomentId::top, top}, {MomentId::impact, impact}};
 }
 
+/// A forearm that hangs still and a shaft whose set peaks `peak` seconds after the top: 100 degrees there,
+/// falling by `fall` degrees for each square second.
+Clip settingWrists(double peak, double fall, double sigma, base::Origin origin) {
+    Clip clip;
+    for (int i = 0; i <= 60; ++i) {
+        const double t = i / 60.0, off = t - 0.5 - peak;
+        marks::FrameMarks frame;
+        frame.time = base::Seconds{t};
+        for (const auto& [l, at] : {std::pair{Landmark::lead_elbow, base::Vec2{900, 400}},
+                                    std::pair{Landmark::lead_wrist, base::Vec2{900, 520}}}) {
+            frame[l] = marks::Mark{at, sigma, origin};
+        }
+        clip.track.push_back(frame);
+        club::ShaftSample shaft;
+        shaft.time = frame.time;
+        shaft.angleDegrees = -(100.0 - fall * off * off); // a set club lags clockwise of the forearm
+        shaft.sigmaDegrees = 1.0;
+        shaft.through = {900, 530};
+        shaft.head = base::Vec2{700, 530};
+        shaft.butt = base::Vec2{910, 520};
+        shaft.headSigma = 2.0;
+        clip.shaft.emplace_back(shaft);
+    }
+    for (const auto& [id, t] : {std::pair{MomentId::shaft_level_back, 0.0}, std::pair{MomentId::top, 0.5},
+                                std::pair{MomentId::shaft_level_down, 1.0}}) {
+        clip.moments.push_back({id, base::Seconds{t}, base::Seconds{0.003}, "test"});
+    }
+    clip.scene.width = 1920;
+    clip.scene.height = 1080;
+    return clip;
+}
+
+// The peak of a curve is as sure as the curve is sharp against its marks: sure marks and a sharp peak give
+// its time; a flat one with unsure marks gives a wide interval or none, never a wrong time that looks sure.
+TEST(WristSet, ThePeaksTimeIsAsSureAsTheCurveIsSharp) {
+    for (const double peak : {-0.2, 0.0, 0.15, 0.3}) {
+        const Clip sharp = settingWrists(peak, 150, 1.0, base::Origin::hand);
+        const auto told = value(measure::measureAll(sharp.input()), "wrist_set_peak_time", std::nullopt);
+        EXPECT_NEAR(told.value, peak, 2 * told.sigma) << peak;
+        EXPECT_LT(told.sigma, 0.1) << peak;
+        const Clip flat = settingWrists(peak, 20, 25.0, base::Origin::network);
+        const auto all = measure::measureAll(flat.input());
+        const auto* unsure = measure::find(all, "wrist_set_peak_time", std::nullopt);
+        ASSERT_NE(unsure, nullptr);
+        if (unsure->value) {
+            EXPECT_GT(unsure->value->sigma, 0.1) << peak;
+            EXPECT_NEAR(unsure->value->value, peak, 2 * unsure->value->sigma) << peak;
+        }
+    }
+}
+
 } // namespace
 
 TEST(Angles, AreRecoveredThroughAPinholeCamera) {

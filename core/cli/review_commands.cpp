@@ -17,11 +17,13 @@
 #include "exporting/request_card.h"
 #include "exporting/review_film.h"
 #include "exporting/tables.h"
+#include "exporting/words.h"
 #include "records/review.h"
 #include "records/review_edit.h"
 #include "session/inbox.h"
 #include "session/lesson_book.h"
 #include "session/review_desk.h"
+#include "video/still.h"
 #include "video/voice.h"
 
 namespace plumbmark::cli {
@@ -244,7 +246,11 @@ base::Result<int> runSheet(const Arguments& args, const Services& services, Stre
     {
         const ProgressLine line(services, streams.err);
         session::ReviewDesk desk(*open->library, *network);
-        story = desk.story(open->lesson.id, {.measureAgain = true}, line.progress());
+        const auto cover = desk.coversHeads(open->lesson.id);
+        if (!cover) {
+            return cover.error();
+        }
+        story = desk.story(open->lesson.id, {.measureAgain = true, .coverHeads = *cover}, line.progress());
     }
     if (!story) {
         return story.error();
@@ -511,6 +517,76 @@ base::Result<int> runShow(const Arguments& args, const Services& services, Strea
     return kDone;
 }
 
+base::Result<int> runStar(const Arguments& args, const Services& services, Streams streams) {
+    if (args.has("--at") && args.has("--moment")) {
+        return base::inputError("arguments.extra", "Give --at or --moment.");
+    }
+    const auto seconds = args.number("--at", 0, 1e6, "s");
+    if (!seconds) {
+        return seconds.error();
+    }
+    auto open = openLesson(args, *args.operand(0), services, streams);
+    if (!open) {
+        return open.error();
+    }
+    session::ReviewDesk desk(*open->library, nullptr);
+    if (*seconds || args.has("--moment")) {
+        const auto clip = chosenClip(args, desk, open->lesson.id);
+        if (!clip) {
+            return clip.error();
+        }
+        std::optional<base::Seconds> time;
+        if (*seconds) {
+            time = base::Seconds{**seconds};
+        } else {
+            session::LessonBook book(*open->library);
+            const auto findings = book.findings(clip->clip);
+            if (!findings) {
+                return findings.error();
+            }
+            const auto id = marks::momentFromName(*args.value("--moment"));
+            for (const marks::Moment& moment :
+                 *findings ? (*findings)->moments : std::vector<marks::Moment>()) {
+                if (moment.id == id) {
+                    time = moment.time;
+                }
+            }
+        }
+        if (!time) {
+            return base::inputError("arguments.word",
+                                    "The clip has no key moment of that name; \"plumbmark lesson "
+                                    "show\" lists the moments, like top or impact.");
+        }
+        if (auto done = desk.star(clip->clip, *time, !args.has("--off")); !done) {
+            return done.error();
+        }
+    }
+    const auto stars = desk.stars(open->lesson.id);
+    if (!stars) {
+        return stars.error();
+    }
+    if (args.has("--so-far")) {
+        const auto kept = desk.lessonSoFar(open->lesson.id);
+        if (!kept) {
+            return kept.error();
+        }
+        streams.out << "Review kept of " << stars->size() << (stars->size() == 1 ? " instant" : " instants")
+                    << "; \"plumbmark review edit\" finishes it.\n";
+        return kDone;
+    }
+    for (const auto& star : *stars) {
+        streams.out << "swing " << star.shotNumber << " at "
+                    << secondsWords(std::llround(star.time.value() * 1000.0))
+                    << (star.moment ? ", " + std::string(exporting::momentLabel(*star.moment))
+                                    : std::string())
+                    << "\n";
+    }
+    if (stars->empty()) {
+        streams.out << "No stars yet.\n";
+    }
+    return kDone;
+}
+
 base::Result<int> runEdit(const Arguments& args, const Services& services, Streams streams) {
     static constexpr std::array kWays{"--trim", "--cut", "--pause", "--again", "--caption", "--undo"};
     const auto ways =
@@ -710,6 +786,22 @@ base::Result<int> runRender(const Arguments& args, const Services& services, Str
             }
         }
     }
+    request.coverHeads = args.has("--cover-heads");
+    const auto consent = desk.coversHeads(open->lesson.id);
+    if (!consent) {
+        return consent.error();
+    }
+    const auto strip = args.value("--strip");
+    if ((*consent || request.coverHeads) && !strip) {
+        return base::inputError("review.strip",
+                                "The head is covered in this film; add --strip PNG, and look at "
+                                "every still before the film goes anywhere.");
+    }
+    if (strip) {
+        if (const auto kind = checkedEnding(*strip, {".png"}); !kind) {
+            return kind.error();
+        }
+    }
     base::Result<std::optional<session::ReviewDesk::FilmMade>> made =
         std::optional<session::ReviewDesk::FilmMade>();
     {
@@ -728,7 +820,19 @@ base::Result<int> runRender(const Arguments& args, const Services& services, Str
             return written.error();
         }
     }
+    if (strip && (*made)->covered) {
+        const auto png = video::encodePng(session::contactSheet((*made)->strip));
+        if (!png) {
+            return png.error();
+        }
+        if (auto written = exporting::writeWhole(*strip, std::as_bytes(std::span(*png))); !written) {
+            return written.error();
+        }
+    }
     streams.out << "Film of " << std::lround((*made)->seconds) << " seconds written.\n";
+    if ((*made)->covered) {
+        streams.out << "Heads are covered; look at every still of the strip before the film goes anywhere.\n";
+    }
     return kDone;
 }
 
@@ -770,6 +874,18 @@ std::vector<Command> reviewCommands() {
           {{"--json", "", "the whole timeline as JSON, as \"review record\" takes it"}, kLibrary},
           {"plumbmark review show latest"}},
          runShow},
+        {{"review star",
+          "Stars instants of the lesson's films and lists them; --so-far makes a first review of them.",
+          {"LESSON"},
+          {{"--at", "SECONDS", "this instant of the film"},
+           {"--moment", "NAME", "this key moment, like top or impact"},
+           {"--off", "", "takes the star away"},
+           {"--so-far", "", "keeps a silent review of the starred instants, to be finished later"},
+           kShot,
+           kView,
+           kLibrary},
+          {"plumbmark review star latest --shot 2 --moment impact", "plumbmark review star latest --so-far"}},
+         runStar},
         {{"review edit",
           "Trims, cuts, pauses or does a stretch of the spoken review again. Nothing is coded anew.",
           {"LESSON"},
@@ -807,6 +923,10 @@ std::vector<Command> reviewCommands() {
            kView,
            {"--beside", "N", "another shot next to it, at the same positions"},
            {"--captions", "OUT.vtt", "also writes the captions, as WebVTT"},
+           {"--cover-heads", "",
+            "an opaque box over the head; always so where the guardian of a minor did not "
+            "agree to the face"},
+           {"--strip", "PNG", "with covered heads: stills from the finished film: look at every one"},
            kLibrary},
           {"plumbmark review render latest lesson.mp4",
            "plumbmark review render latest tour.mp4 --shot 1 --beside 2 --captions tour.vtt"}},

@@ -8,6 +8,7 @@
 #include <cstdio>
 #include <memory>
 
+#include "exporting/head_cover.h"
 #include "exporting/lesson_story.h"
 #include "exporting/picture_marks.h"
 #include "exporting/words.h"
@@ -35,6 +36,25 @@ std::size_t frameShownAt(const std::vector<base::Seconds>& times, base::Seconds 
     // Half a microsecond of grace: times go through decimal text and 90 kHz ticks.
     const auto after = std::upper_bound(times.begin(), times.end(), time + base::Seconds{5e-7});
     return after == times.begin() ? 0 : static_cast<std::size_t>(after - times.begin()) - 1;
+}
+
+/// The key moment that is nearest to the frame shown at `time`, if that frame is the nearest to it.
+std::optional<marks::MomentId> momentShown(const FilmSource& source, base::Seconds time) {
+    if (source.outcome == nullptr || source.clip == nullptr || source.clip->times().empty()) {
+        return std::nullopt;
+    }
+    const auto& times = source.clip->times();
+    const std::size_t frame = frameShownAt(times, time);
+    for (const marks::Moment& moment : source.outcome->moments) {
+        std::size_t nearest = frameShownAt(times, moment.time);
+        if (nearest + 1 < times.size() && times[nearest + 1] - moment.time < moment.time - times[nearest]) {
+            ++nearest;
+        }
+        if (nearest == frame) {
+            return moment.id;
+        }
+    }
+    return std::nullopt;
 }
 
 /// A stretch of a tour: film time runs evenly from one to the other.
@@ -118,7 +138,11 @@ class Stage {
         }
         const FilmPlacement place = placementOf(pane, index, count, info.width, info.height, width_, height_);
         const PageBox box = onPage(place.box);
-        page.items.emplace_back(Picture{box, cutOut(frame->rgb(), place.visible)});
+        video::RgbImage whole = frame->rgb();
+        if (source.cover != nullptr && number < source.cover->size()) {
+            coverWith(whole, (*source.cover)[number]);
+        }
+        page.items.emplace_back(Picture{box, cutOut(std::move(whole), place.visible)});
         const base::Vec2 corner{place.visible.x, place.visible.y};
         const double scale = box.width / place.visible.width;
         if (pane.marks && source.outcome != nullptr) {
@@ -148,7 +172,41 @@ class Stage {
                     count > 1 ? PageBox{column * static_cast<double>(index), 0, column, page.height} : box,
                     *source.outcome, *pane.moment);
         }
+        if (!pane.lights.empty()) {
+            lights(page, box, pane.lights);
+        }
         return {};
+    }
+
+    /// What the coach lit, in the upper right corner: shape and words, never colour alone.
+    void lights(Page& page, const PageBox& box, const std::vector<records::LitCheck>& lit) {
+        const double pad = 1.6 * unit_;
+        const double sign = 4.2 * unit_;
+        const TextStyle style = type(34, Weight::bold);
+        const double width = std::min(box.width - 2 * pad, 84.0 * unit_);
+        const double left = box.x + box.width - width - pad;
+        double y = box.y + pad;
+        for (const records::LitCheck& light : lit) {
+            const coaching::State state = coaching::stateFromName(light.state);
+            const std::string words =
+                light.words + (light.words.empty() ? "" : ": ") + std::string(stateWord(state));
+            const double inner = width - sign - 3 * pad;
+            const double height =
+                std::max(sign, std::min(0.3 * box.height, painter_.textHeight(words, style, inner)));
+            if (y + height + 2 * pad > box.y + box.height) {
+                break;
+            }
+            Rectangle plate;
+            plate.box = {left, y, width, height + pad};
+            plate.cornerRadius = 1.2 * unit_;
+            plate.fill = kDark;
+            page.items.emplace_back(plate);
+            page.items.emplace_back(
+                Shape{signOf(state), {left + pad + sign / 2, y + (height + pad) / 2}, sign});
+            page.items.emplace_back(
+                Text{{left + sign + 2 * pad, y + pad / 2, inner, height + 0.2}, words, style});
+            y += height + 1.6 * pad;
+        }
     }
 
     /// The moment's name and numbers on a plate in the lower left corner.
@@ -273,8 +331,13 @@ FilmScript swingTour(const analysis::Outcome& first,
         const base::Seconds there = std::clamp(moment.time, at, std::max(at, end));
         run(at, there, slowed, true);
         stretches.push_back({t, t + kStandSeconds, there, there, true, moment.id});
-        captions.push_back({std::llround(t * 1000.0), std::llround((t + kStandSeconds) * 1000.0),
-                            std::string(momentLabel(moment.id))});
+        std::string words(momentLabel(moment.id));
+        for (const auto* m : tellingNumbers(first, moment.id, 3)) {
+            words += "\n" + measurementLabel(m->id) + " " +
+                     valueText(m->id, *m->value, first.context.statureMetres);
+        }
+        captions.push_back(
+            {std::llround(t * 1000.0), std::llround((t + kStandSeconds) * 1000.0), std::move(words)});
         t += kStandSeconds;
         at = there;
     }
@@ -321,26 +384,59 @@ FilmScript swingTour(const analysis::Outcome& first,
     return script;
 }
 
-FilmScript spokenScript(const records::Review& review, const std::map<base::Id, std::size_t>& sources) {
+FilmScript spokenScript(const records::Review& review, const std::map<base::Id, std::size_t>& places,
+                        std::span<const FilmSource> sources) {
     FilmScript script;
     script.seconds = static_cast<double>(review.lengthMs) / 1000.0;
     script.captions = review.captions;
-    script.at = [review, sources](double seconds) {
-        const records::ReviewView now = records::viewAt(review, seconds * 1000.0);
+    script.sideBySide =
+        std::any_of(review.acts.begin(), review.acts.end(), [](const records::ReviewAct& act) {
+            return act.act == records::Act::beside && act.clip;
+        });
+    const std::vector<FilmSource> known(sources.begin(), sources.end());
+    script.at = [review, places, known](double seconds) {
+        const records::ReviewStanding now = records::standingAt(review, seconds * 1000.0);
         FilmView view;
-        const auto source = now.clip ? sources.find(*now.clip) : sources.end();
-        if (source != sources.end()) {
-            FilmPane pane;
-            pane.source = source->second;
-            pane.time = now.time;
-            pane.zoom = now.zoom;
-            pane.strokes = now.strokes;
-            pane.marks = now.marks;
-            view.panes.push_back(std::move(pane));
+        const auto source = now.view.clip ? places.find(*now.view.clip) : places.end();
+        if (source == places.end()) {
+            return view;
+        }
+        FilmPane pane;
+        pane.source = source->second;
+        pane.time = now.view.time;
+        pane.zoom = now.view.zoom;
+        pane.strokes = now.view.strokes;
+        pane.marks = now.view.marks;
+        pane.lights = now.view.lights;
+        if (pane.marks && now.speed == 0.0 && pane.source < known.size()) {
+            pane.moment = momentShown(known[pane.source], pane.time);
+        }
+        view.panes.push_back(std::move(pane));
+        const auto other = now.view.beside ? places.find(*now.view.beside) : places.end();
+        if (other != places.end()) {
+            FilmPane beside;
+            beside.source = other->second;
+            beside.time = now.view.besideTime;
+            beside.marks = now.view.marks;
+            view.panes.push_back(std::move(beside));
         }
         return view;
     };
     return script;
+}
+
+std::vector<FilmShown> shownAt(const FilmScript& script, std::span<const FilmSource> sources, double seconds,
+                               int width, int height) {
+    std::vector<FilmShown> shown;
+    const FilmView view = script.at(seconds);
+    for (std::size_t i = 0; i < view.panes.size(); ++i) {
+        const FilmPane& pane = view.panes[i];
+        const video::Clip& clip = *sources[pane.source].clip;
+        shown.push_back(
+            {pane.source, frameShownAt(clip.times(), pane.time),
+             placementOf(pane, i, view.panes.size(), clip.info().width, clip.info().height, width, height)});
+    }
+    return shown;
 }
 
 std::pair<int, int> filmSize(std::span<const FilmSource> sources, bool sideBySide) {
@@ -385,7 +481,8 @@ base::Result<bool> renderFilm(const FilmScript& script, std::span<const FilmSour
                               const video::Sound* voice, const Painter& painter, const FilmOptions& options,
                               const std::filesystem::path& target, const base::Progress& progress) {
     const auto count = static_cast<std::int64_t>(std::llround(script.seconds * options.fps));
-    const bool sideBySide = sources.size() > 1 && script.at(script.seconds).panes.size() > 1;
+    const bool sideBySide =
+        script.sideBySide || (sources.size() > 1 && script.at(script.seconds).panes.size() > 1);
     auto [width, height] = filmSize(sources, sideBySide);
     if (options.width > 0 && options.height > 0) {
         width = options.width;

@@ -31,6 +31,7 @@ struct FilmPane {
     std::vector<std::vector<base::Vec2>> strokes; ///< what the coach drew, upright picture pixels
     bool marks = false;                           ///< landmarks, plumb line, shaft
     std::optional<marks::MomentId> moment;        ///< standing at this moment: its numbers are told too
+    std::vector<records::LitCheck> lights;        ///< checkpoints that the coach lit, with their words
     friend bool operator==(const FilmPane&, const FilmPane&) = default;
 };
 
@@ -45,6 +46,7 @@ struct FilmScript {
     double seconds = 0.0;
     std::function<FilmView(double seconds)> at;
     std::vector<records::ReviewCaption> captions;
+    bool sideBySide = false; ///< at some time two swings are shown
 };
 
 /// Without anybody speaking: the card, the swing at its own speed, then slowed from key moment to key moment
@@ -55,14 +57,17 @@ swingTour(const analysis::Outcome& first,
           const std::function<std::optional<base::Seconds>(base::Seconds)>& inSecond = {},
           const analysis::Outcome* second = nullptr);
 
-/// The coach's own acts. `sources`: which clip is which of the sources.
-[[nodiscard]] FilmScript spokenScript(const records::Review& review,
-                                      const std::map<base::Id, std::size_t>& sources);
-
 struct FilmSource {
     video::Clip* clip = nullptr;
     const analysis::Outcome* outcome = nullptr;
+    const std::vector<base::Box>* cover = nullptr; ///< of the head, a box a frame (headCover); nothing: none
 };
+
+/// The coach's own acts. `places`: which clip is which of the sources. Where the film stands at a key moment
+/// with its marks on, the moment's numbers are told too (needs `sources` with outcomes).
+[[nodiscard]] FilmScript spokenScript(const records::Review& review,
+                                      const std::map<base::Id, std::size_t>& places,
+                                      std::span<const FilmSource> sources = {});
 
 struct FilmOptions {
     int width = 0, height = 0; ///< px, even; 0: by the sources (see filmSize)
@@ -88,6 +93,14 @@ struct FilmPlacement {
 base::Result<bool> renderFilm(const FilmScript& script, std::span<const FilmSource> sources,
                               const video::Sound* voice, const Painter& painter, const FilmOptions& options,
                               const std::filesystem::path& target, const base::Progress& progress);
+
+/// Which frame of which source an instant of the film shows, as renderFilm draws it; and where.
+struct FilmShown {
+    std::size_t source = 0, frame = 0;
+    FilmPlacement placement;
+};
+[[nodiscard]] std::vector<FilmShown> shownAt(const FilmScript& script, std::span<const FilmSource> sources,
+                                             double seconds, int width, int height);
 
 /// Captions as WebVTT (W3C): markup escaped, control characters and line breaks that would end a cue taken
 /// out.

@@ -368,6 +368,18 @@ std::optional<Voice> voiceOf(const Object& body) {
     return Voice{*format, *length, std::move(*bytes)};
 }
 
+Object bodyOf(const Starred& value) {
+    return {{"time_s", value.time.value()}, {"on", value.on}};
+}
+
+std::optional<Starred> starredOf(const Object& body) {
+    const auto time = numberMember(body, "time_s");
+    if (!time || !(*time >= 0.0 && *time < 1e6)) {
+        return std::nullopt;
+    }
+    return Starred{base::Seconds{*time}, booleanMember(body, "on").value_or(true)};
+}
+
 base::Result<void> check(const Review& value) {
     const bool noteOnly =
         value.acts.empty() && value.lengthMs == 0 && !hasVoice(value) && value.captions.empty();

@@ -21,6 +21,8 @@ namespace plumbmark::records {
 namespace kind {
 inline constexpr std::string_view review = "review"; ///< belongs to a lesson; a newer one replaces it
 inline constexpr std::string_view voice = "voice";   ///< belongs to a lesson; reviews name it
+/// Belongs to a clip: an instant that the coach wants to show again, or (replacing that) no longer.
+inline constexpr std::string_view starred = "starred";
 } // namespace kind
 
 enum class Act {
@@ -94,6 +96,13 @@ struct Voice {
     std::int64_t lengthMs = 0;
     std::vector<std::uint8_t> bytes;
 };
+
+struct Starred {
+    base::Seconds time; ///< presentation seconds
+    bool on = true;
+};
+[[nodiscard]] Object bodyOf(const Starred& value);
+[[nodiscard]] std::optional<Starred> starredOf(const Object& body);
 
 [[nodiscard]] inline bool spoken(const Review& value) {
     return !value.acts.empty();

@@ -55,28 +55,6 @@ base::Result<std::optional<Released>> releasedCopy(store::Library& library, cons
     return found;
 }
 
-/// Smaller by a whole factor: means of blocks.
-video::RgbImage smaller(const video::RgbImage& picture, int side) {
-    const int step = std::max(1, (std::max(picture.width, picture.height) + side - 1) / side);
-    video::RgbImage out{picture.width / step, picture.height / step, {}};
-    out.pixels.reserve(static_cast<std::size_t>(out.width) * static_cast<std::size_t>(out.height) * 3);
-    for (int y = 0; y < out.height; ++y) {
-        for (int x = 0; x < out.width; ++x) {
-            for (int channel = 0; channel < 3; ++channel) {
-                int sum = 0;
-                for (int v = 0; v < step; ++v) {
-                    for (int u = 0; u < step; ++u) {
-                        sum += picture.pixels[static_cast<std::size_t>(
-                            ((y * step + v) * picture.width + x * step + u) * 3 + channel)];
-                    }
-                }
-                out.pixels.push_back(static_cast<std::uint8_t>(sum / (step * step)));
-            }
-        }
-    }
-    return out;
-}
-
 /// The encoder wants even sides: an odd one gets its last row or column twice.
 video::RgbImage evenSided(video::RgbImage picture) {
     const int width = picture.width + picture.width % 2, height = picture.height + picture.height % 2;
@@ -208,6 +186,27 @@ base::Result<bool> lookThrough(video::Clip& covered, const std::vector<base::Box
 }
 
 } // namespace
+
+video::RgbImage smaller(const video::RgbImage& picture, int side) {
+    const int step = std::max(1, (std::max(picture.width, picture.height) + side - 1) / side);
+    video::RgbImage out{picture.width / step, picture.height / step, {}};
+    out.pixels.reserve(static_cast<std::size_t>(out.width) * static_cast<std::size_t>(out.height) * 3);
+    for (int y = 0; y < out.height; ++y) {
+        for (int x = 0; x < out.width; ++x) {
+            for (int channel = 0; channel < 3; ++channel) {
+                int sum = 0;
+                for (int v = 0; v < step; ++v) {
+                    for (int u = 0; u < step; ++u) {
+                        sum += picture.pixels[static_cast<std::size_t>(
+                            ((y * step + v) * picture.width + x * step + u) * 3 + channel)];
+                    }
+                }
+                out.pixels.push_back(static_cast<std::uint8_t>(sum / (step * step)));
+            }
+        }
+    }
+    return out;
+}
 
 base::Result<std::optional<SharedFilm>> filmForSomebody(store::Library& library, const store::ClipRow& clip,
                                                         bool headCovered, const fs::path& staging,

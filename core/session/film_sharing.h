@@ -71,6 +71,8 @@ class HeadCovering {
     analysis::NetworkBytes network_;
 };
 
+/// Smaller by a whole factor (means of blocks), so that no side is longer than `side`.
+[[nodiscard]] video::RgbImage smaller(const video::RgbImage& picture, int side);
 /// The stills of a strip side by side in rows, for a picture file.
 [[nodiscard]] video::RgbImage contactSheet(const std::vector<HeadCovering::Still>& stills);
 

@@ -7,17 +7,20 @@
 #include <cmath>
 #include <map>
 #include <memory>
+#include <set>
 
 #include "coaching/caution.h"
 #include "coaching/judge.h"
 #include "coaching/playbook.h"
 #include "comparison/match.h"
+#include "exporting/head_cover.h"
 #include "exporting/key_position_sheet.h"
 #include "exporting/lesson_sheet.h"
 #include "exporting/output_file.h"
 #include "exporting/review_film.h"
 #include "exporting/words.h"
 #include "records/consent.h"
+#include "records/film_copy.h"
 #include "records/merge.h"
 #include "records/review_edit.h"
 #include "session/clip_intake.h"
@@ -86,7 +89,92 @@ void addPiece(const video::Sound& sound, const records::VoicePiece& piece, std::
     }
 }
 
+/// Whether the film at hand is a copy in which the head is covered already.
+base::Result<bool> comesCovered(store::Library& library, const store::ClipRow& clip) {
+    const auto facts = library.factsOf(clip.id, records::kind::filmCopy);
+    if (!facts) {
+        return facts.error();
+    }
+    return std::any_of(facts->begin(), facts->end(), [&](const records::Fact& fact) {
+        const auto copy = records::filmCopyOf(fact.body);
+        return copy && copy->headCovered && copy->sha256 == clip.film;
+    });
+}
+
+/// Stills from the finished film: evenly spread, and those that show a frame in which the head was uncertain.
+base::Result<std::vector<HeadCovering::Still>> stripOf(const std::filesystem::path& film,
+                                                       const exporting::FilmScript& script,
+                                                       std::span<const exporting::FilmSource> sources,
+                                                       const std::vector<std::vector<int>>& doubtful) {
+    constexpr int kEven = 24, kMost = 96, kSide = 480;
+    auto clip = video::Clip::open(film);
+    if (!clip) {
+        return clip.error();
+    }
+    const video::ClipInfo& info = (*clip)->info();
+    std::map<int, bool> chosen; // frame of the film, and whether the head was uncertain there
+    std::vector<std::set<int>> seen(sources.size());
+    std::vector<int> unsure;
+    for (int k = 0; k < info.frames; ++k) {
+        const double seconds = (k + 0.5) / info.playbackFps;
+        for (const auto& shown : exporting::shownAt(script, sources, seconds, info.width, info.height)) {
+            const auto& list = doubtful[shown.source];
+            const int frame = static_cast<int>(shown.frame);
+            if (std::binary_search(list.begin(), list.end(), frame) &&
+                seen[shown.source].insert(frame).second) {
+                unsure.push_back(k);
+            }
+        }
+    }
+    for (int i = 0; i < kEven; ++i) {
+        chosen.emplace(i * (info.frames - 1) / (kEven - 1), false);
+    }
+    const std::size_t step = unsure.size() / static_cast<std::size_t>(kMost - kEven) + 1;
+    for (std::size_t i = 0; i < unsure.size(); i += step) {
+        chosen[unsure[i]] = true;
+    }
+    std::vector<HeadCovering::Still> strip;
+    for (const auto& [frame, unclear] : chosen) {
+        const auto picture = (*clip)->frame(frame);
+        if (!picture) {
+            return picture.error();
+        }
+        strip.push_back({frame, unclear, smaller(picture->rgb(), kSide)});
+    }
+    return strip;
+}
+
+/// An opaque box over the head in every still; stills without a known head go.
+void coverStills(const analysis::Outcome& outcome, const video::ClipInfo& info,
+                 std::vector<exporting::Still>& stills) {
+    const auto cover = exporting::headCover(outcome.track, info.width, info.height);
+    std::erase_if(stills, [&](const exporting::Still& still) { return still.frame >= cover.size(); });
+    for (exporting::Still& still : stills) {
+        video::RgbImage picture = *still.picture;
+        base::Box box = cover[still.frame];
+        box.x -= still.corner.x;
+        box.y -= still.corner.y;
+        exporting::coverWith(picture, box);
+        still.picture = std::make_shared<const video::RgbImage>(std::move(picture));
+    }
+}
+
 } // namespace
+
+base::Result<bool> ReviewDesk::coversHeads(const base::Id& lesson) {
+    const auto entity = library_->entity(lesson);
+    if (!entity) {
+        return entity.error();
+    }
+    if (!*entity || (*entity)->kind != records::kind::lesson || (*entity)->path.empty()) {
+        return noSuchLesson();
+    }
+    const auto consents = library_->factsOf((*entity)->path.front(), records::kind::consent);
+    if (!consents) {
+        return consents.error();
+    }
+    return !records::mayShowFace(records::heads(*consents));
+}
 
 base::Result<std::vector<exporting::TableRow>> ReviewDesk::numbers(std::optional<base::Id> player,
                                                                    std::optional<base::Id> lesson) {
@@ -303,6 +391,15 @@ ReviewDesk::story(const base::Id& lessonId, const StoryOptions& options, const b
             if (auto film = video::Clip::open((*row)->file)) {
                 if (auto stills = exporting::takeStills(**film, *swing.outcome)) {
                     swing.stills = std::move(*stills);
+                }
+                if (options.coverHeads) {
+                    const auto covered = comesCovered(*library_, **row);
+                    if (!covered) {
+                        return covered.error();
+                    }
+                    if (!*covered) {
+                        coverStills(*swing.outcome, (*film)->info(), swing.stills);
+                    }
                 }
                 // From records alone nothing is known about size and place in the picture.
                 if (options.measureAgain) {
@@ -567,6 +664,115 @@ base::Result<base::Id> ReviewDesk::undo(const base::Id& lesson) {
     return put(lesson, *review, {}, (*earlier)->id);
 }
 
+base::Result<void> ReviewDesk::star(const base::Id& clip, base::Seconds time, bool on) {
+    const auto row = library_->clip(clip);
+    const auto entity = library_->entity(clip);
+    const auto facts = library_->factsOf(clip, records::kind::starred);
+    if (!row || !entity || !facts) {
+        return !row ? row.error() : !entity ? entity.error() : facts.error();
+    }
+    if (!*row || !*entity) {
+        return noSuchLesson();
+    }
+    const records::Clip& film = (*row)->clip;
+    if (!(time.value() >= 0.0 && time.value() <= film.durationSeconds + 1e-3)) {
+        return base::inputError("record.bad_value", "That time lies outside the film; check it.");
+    }
+    const double half = film.playbackFps > 0.0 ? 0.5 / film.playbackFps : 0.005;
+    std::vector<base::Id> same;
+    bool is = false;
+    for (const records::Fact& fact : records::heads(*facts)) {
+        const auto starred = records::starredOf(fact.body);
+        if (starred && std::abs((starred->time - time).value()) <= half) {
+            same.push_back(fact.id);
+            is = is || starred->on;
+        }
+    }
+    if (is == on) {
+        return {};
+    }
+    std::sort(same.begin(), same.end());
+    std::vector<base::Id> path = (*entity)->path;
+    path.push_back(clip);
+    return library_->add(
+        {library_->make(records::kind::starred, path, bodyOf(records::Starred{time, on}), same)});
+}
+
+base::Result<std::vector<ReviewDesk::Star>> ReviewDesk::stars(const base::Id& lesson) {
+    const auto choices = clips(lesson);
+    if (!choices) {
+        return choices.error();
+    }
+    LessonBook book(*library_);
+    std::vector<Star> all;
+    for (const Choice& choice : *choices) {
+        const auto facts = library_->factsOf(choice.clip, records::kind::starred);
+        const auto row = library_->clip(choice.clip);
+        const auto findings = book.findings(choice.clip);
+        if (!facts || !row || !findings) {
+            return !facts ? facts.error() : !row ? row.error() : findings.error();
+        }
+        const double fps = *row ? (*row)->clip.playbackFps : 0.0;
+        std::vector<Star> here;
+        for (const records::Fact& fact : records::heads(*facts)) {
+            const auto starred = records::starredOf(fact.body);
+            if (!starred || !starred->on) {
+                continue;
+            }
+            Star star{choice.clip, choice.shotNumber, starred->time, std::nullopt};
+            for (const marks::Moment& moment :
+                 *findings ? (*findings)->moments : std::vector<marks::Moment>()) {
+                if (fps > 0.0 && std::abs((moment.time - star.time).value()) <= 0.5 / fps + 1e-6) {
+                    star.moment = moment.id;
+                }
+            }
+            here.push_back(star);
+        }
+        std::sort(here.begin(), here.end(), [](const Star& a, const Star& b) { return a.time < b.time; });
+        all.insert(all.end(), here.begin(), here.end());
+    }
+    return all;
+}
+
+base::Result<base::Id> ReviewDesk::lessonSoFar(const base::Id& lesson) {
+    constexpr std::int64_t kEach = 3000;
+    const auto starred = stars(lesson);
+    const auto standing = review(lesson);
+    if (!starred || !standing) {
+        return starred ? standing.error() : starred.error();
+    }
+    if (starred->empty()) {
+        return base::inputError("review.no_stars", "No instant of this lesson has a star yet; star what you "
+                                                   "want to show.");
+    }
+    records::Review made;
+    if (*standing) {
+        made.saw = (*standing)->saw;
+        made.said = (*standing)->said;
+        made.next = (*standing)->next;
+    }
+    for (const Star& star : *starred) {
+        records::ReviewAct go;
+        go.act = records::Act::go;
+        go.atMs = made.lengthMs;
+        go.clip = star.clip;
+        go.time = star.time;
+        made.acts.push_back(go);
+        if (made.lengthMs == 0) {
+            records::ReviewAct marks;
+            marks.act = records::Act::marks;
+            made.acts.push_back(marks);
+        }
+        std::string words = "Swing " + std::to_string(star.shotNumber);
+        if (star.moment) {
+            words += ": " + std::string(exporting::momentLabel(*star.moment));
+        }
+        made.captions.push_back({made.lengthMs, made.lengthMs + kEach, words});
+        made.lengthMs += kEach;
+    }
+    return put(lesson, made, {}, std::nullopt);
+}
+
 base::Result<void> ReviewDesk::forgetCutWords(const base::Id& lesson) {
     const auto standing = review(lesson);
     if (!standing) {
@@ -607,7 +813,11 @@ base::Result<bool> ReviewDesk::sheet(const base::Id& lesson, const exporting::Pa
     if (auto writable = exporting::checkWritable(target); !writable) {
         return writable.error();
     }
-    const auto told = story(lesson, {.measureAgain = true}, progress);
+    const auto cover = coversHeads(lesson);
+    if (!cover) {
+        return cover.error();
+    }
+    const auto told = story(lesson, {.measureAgain = true, .coverHeads = *cover}, progress);
     if (!told) {
         return told.error();
     }
@@ -662,6 +872,7 @@ ReviewDesk::film(const base::Id& lesson, const FilmRequest& request, const expor
         }
         spoken = std::move(*standing);
         marks = false;
+        // Whatever clips the acts name, also beside.
         for (const records::ReviewAct& act : spoken->acts) {
             if (act.clip && std::find(ids.begin(), ids.end(), *act.clip) == ids.end()) {
                 ids.push_back(*act.clip);
@@ -669,9 +880,20 @@ ReviewDesk::film(const base::Id& lesson, const FilmRequest& request, const expor
             marks = marks || (act.act == records::Act::marks && act.on);
         }
     }
+    bool cover = request.coverHeads;
+    if (!cover) {
+        const auto asked = coversHeads(lesson);
+        if (!asked) {
+            return asked.error();
+        }
+        cover = *asked;
+    }
+    marks = marks || cover; // the head must be known
     struct Opened {
         std::unique_ptr<video::Clip> clip;
         analysis::Outcome outcome;
+        std::vector<base::Box> cover;
+        std::vector<int> doubtful;
     };
     std::vector<Opened> opened;
     const double looking = marks ? 0.5 : 0.0; // share of the wait that goes to measuring
@@ -713,18 +935,33 @@ ReviewDesk::film(const base::Id& lesson, const FilmRequest& request, const expor
             return clip.error();
         }
         one.clip = std::move(*clip);
+        const auto covered = cover ? comesCovered(*library_, **row) : base::Result(true);
+        if (!covered) {
+            return covered.error();
+        }
+        if (cover && !*covered) {
+            const video::ClipInfo& info = one.clip->info();
+            one.cover = exporting::headCover(one.outcome.track, info.width, info.height);
+            one.doubtful = exporting::doubtfulFrames(one.outcome.track);
+            if (one.cover.size() != static_cast<std::size_t>(info.frames)) {
+                return base::inputError(
+                    "cover.no_head", "The player's head was not found in one of the films, so it cannot be "
+                                     "covered; place the head by hand in a few frames.");
+            }
+        }
         opened.push_back(std::move(one));
     }
     std::vector<exporting::FilmSource> sources;
     std::map<base::Id, std::size_t> places;
     for (std::size_t i = 0; i < opened.size(); ++i) {
-        sources.push_back({opened[i].clip.get(), &opened[i].outcome});
+        sources.push_back(
+            {opened[i].clip.get(), &opened[i].outcome, opened[i].cover.empty() ? nullptr : &opened[i].cover});
         places.emplace(ids[i], i);
     }
     exporting::FilmScript script;
     std::optional<video::Sound> voice;
     if (spoken) {
-        script = exporting::spokenScript(*spoken, places);
+        script = exporting::spokenScript(*spoken, places, sources);
         if (records::hasVoice(*spoken)) {
             auto heard = this->voice(*spoken);
             if (!heard) {
@@ -779,7 +1016,19 @@ ReviewDesk::film(const base::Id& lesson, const FilmRequest& request, const expor
     if (!*made) {
         return std::optional<FilmMade>();
     }
-    return std::optional(FilmMade{script.seconds, script.captions});
+    FilmMade result{script.seconds, script.captions, cover, {}};
+    if (cover) {
+        std::vector<std::vector<int>> doubtful;
+        for (Opened& one : opened) {
+            doubtful.push_back(std::move(one.doubtful));
+        }
+        auto strip = stripOf(target, script, sources, doubtful);
+        if (!strip) {
+            return strip.error();
+        }
+        result.strip = std::move(*strip);
+    }
+    return std::optional(std::move(result));
 }
 
 base::Result<std::optional<std::string>> ReviewDesk::filmAgainWords(const base::Id& lesson,

@@ -20,6 +20,7 @@
 #include "marks/player.h"
 #include "records/fact.h"
 #include "records/review.h"
+#include "session/film_sharing.h"
 #include "store/library.h"
 #include "video/clip.h"
 
@@ -56,6 +57,9 @@ class ReviewDesk {
         int mostSwings = 4;        ///< more clips are only counted
         std::size_t mostStills = 8;
         bool withHealth = true; ///< false: what tells about health (see records::tellsHealth) stays out
+        /// With measureAgain: an opaque box over the player's head in every picture; where the head is not
+        /// known there is no picture.
+        bool coverHeads = false;
     };
     /// Everything the lesson tells at home. Without measureAgain from records and single frames of the films
     /// alone (moments): numbers and lights as they stand, marks only where a hand put them. Nothing when
@@ -88,6 +92,21 @@ class ReviewDesk {
     /// Errors (input): "review.nothing_before".
     base::Result<base::Id> undo(const base::Id& lesson);
     base::Result<bool> canUndo(const base::Id& lesson);
+    /// The coach stars an instant of a clip, or takes its star away; within half a frame it is the same
+    /// instant. Errors (input): "book.no_such_thing", "record.bad_value" (a time outside the film).
+    base::Result<void> star(const base::Id& clip, base::Seconds time, bool on);
+    struct Star {
+        base::Id clip{base::Id::Bytes{}};
+        int shotNumber = 0; ///< from 1
+        base::Seconds time;
+        std::optional<marks::MomentId> moment; ///< within half a frame of this key moment
+    };
+    /// In the order of the lesson's clips, then by time.
+    base::Result<std::vector<Star>> stars(const base::Id& lesson);
+    /// A silent review of the starred instants, three seconds each, with marks and a caption: to be handed
+    /// out at once or finished later. Errors (input): "review.no_stars"; those of keep().
+    base::Result<base::Id> lessonSoFar(const base::Id& lesson);
+
     /// Before a lesson goes to somebody else: what was cut out of the voice must not go along. Where words of
     /// the voice are heard nowhere in the review that stands, that is kept anew with what is heard alone
     /// (coded anew once). Errors: those of voice() and keepHeard().
@@ -105,17 +124,26 @@ class ReviewDesk {
     base::Result<std::optional<std::string>> filmAgainWords(const base::Id& lesson,
                                                             const base::Progress& progress);
 
+    /// Whether the player's face stays out of what goes home: that of a minor, unless the guardian agreed to
+    /// it (see records::mayShowFace).
+    base::Result<bool> coversHeads(const base::Id& lesson);
+
     struct FilmRequest {
         std::optional<base::Id> clip;   ///< a tour of this swing; nothing: the spoken review
         std::optional<base::Id> beside; ///< with this one next to it at the same position
+        bool coverHeads = false;        ///< opaque, whatever the consent; without it as the consent says
     };
     struct FilmMade {
         double seconds = 0.0;
         std::vector<records::ReviewCaption> captions;
+        bool covered = false;
+        /// Where heads are covered: stills from the finished film, to be looked at by a person before it goes
+        /// anywhere. Those where the head was uncertain are among them.
+        std::vector<HeadCovering::Still> strip;
     };
     /// Renders the film (blocks). Nothing when cancelled; then no file is left. Errors (input):
-    /// "review.none" (no spoken review), "film.missing", those of comparison::matchSwings; and those of
-    /// exporting::renderFilm.
+    /// "review.none" (no spoken review), "film.missing", "cover.no_head", those of comparison::matchSwings;
+    /// and those of exporting::renderFilm.
     base::Result<std::optional<FilmMade>> film(const base::Id& lesson, const FilmRequest& request,
                                                const exporting::Painter& painter,
                                                const std::filesystem::path& target,

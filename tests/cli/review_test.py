@@ -24,8 +24,10 @@ class Reviews(Case):
     def lesson(self, **more):
         """A small clip whose ankles, hips and shoulders are marked by hand at two moments."""
         clip = self.clip()
-        names = ["lead_ankle", "trail_ankle", "lead_hip", "trail_hip", "lead_shoulder", "trail_shoulder"]
-        points = [[200, 220, 2], [120, 220, 2], [180, 140, 2], [140, 140, 2], [190, 80, 2], [130, 80, 2]]
+        names = ["lead_ankle", "trail_ankle", "lead_hip", "trail_hip", "lead_shoulder", "trail_shoulder", "nose",
+                 "head_centre"]
+        points = [[200, 220, 2], [120, 220, 2], [180, 140, 2], [140, 140, 2], [190, 80, 2], [130, 80, 2],
+                  [162, 52, 2], [160, 50, 2]]
         marks = self.folder / "marks.json"
         marks.write_text(json.dumps({"names": names, "frames": [{"time_s": 0, "points": points},
                                                                 {"time_s": 0.5, "points": points}]}))
@@ -167,6 +169,7 @@ class Reviews(Case):
         self.assertEqual([stream["codec_name"] for stream in told["streams"]], ["h264", "aac"])
         self.assertAlmostEqual(float(told["format"]["duration"]), 1.5, delta=0.05)
         self.assertEqual(captions.read_text(), "WEBVTT\n\n00:00:00.000 --> 00:00:01.500\nStand &lt;wider&gt;\n")
+        self.covered()
         self.refused("review", "render", "latest", self.out / "film.avi", *self.library, says=".mp4")
         self.refused("review", "render", "latest", self.out / "f.mp4", "--beside", "4", *self.library, says="--beside")
 
@@ -202,6 +205,23 @@ class Reviews(Case):
         refused("not in the review", "--cut", "1-99")
         refused("--pause", "--pause", "1")
         self.assertEqual(self.done("review", "show", "latest", "--json", *self.library), first)
+
+    def covered(self):
+        """A minor whose guardian did not agree to the face: the film comes with an opaque box, and a strip."""
+        self.done("consent", "Kim", "--scope", "film,analyse,keep,share", "--guardian", "Lee", *self.library)
+        film, strip = self.out / "covered.mp4", self.out / "strip.png"
+        self.refused("review", "render", "latest", film, *self.library, says="--strip")
+        self.assertFalse(film.exists())
+        self.assertIn("every still", self.done("review", "render", "latest", film, "--strip", strip, *self.library))
+        self.assertTrue(strip.read_bytes().startswith(b"\x89PNG"))
+        # Outside check: ffmpeg decodes the film; the head (at 160, 50 of 320 x 240) is one grey in every frame.
+        scale = 1280 // 320
+        head = subprocess.run(["ffmpeg", "-v", "error", "-i", film, "-vf",
+                               f"crop={12 * scale}:{12 * scale}:{154 * scale}:{44 * scale}", "-pix_fmt", "gray",
+                               "-f", "rawvideo", "-"], capture_output=True, check=True).stdout
+        self.assertEqual(len(head) % (12 * scale) ** 2, 0)
+        self.assertGreater(len(head) // (12 * scale) ** 2, 20)
+        self.assertLess(max(head) - min(head), 12)
 
     def test_what_cannot_be_used(self):
         self.refused("review", says="review tables")

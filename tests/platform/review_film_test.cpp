@@ -19,6 +19,7 @@
 #include "awkward/awkward.h"
 #include "awkward/strip.h"
 #include "base/files.h"
+#include "exporting/head_cover.h"
 #include "painter/page_painter.h"
 #include "story_for_tests.h"
 #include "video/voice.h"
@@ -129,7 +130,7 @@ TEST_F(ReviewFilm, ShowsTheRightFrameOfEverySource) {
         FilmOptions options;
         options.width = source->width / 2 * 2;
         options.height = source->height / 2 * 2;
-        render(spokenScript(review, {{kClip, 0}}), {{clip.get(), nullptr}}, file, nullptr, options);
+        render(spokenScript(review, {{kClip, 0}}), {{clip.get(), nullptr, nullptr}}, file, nullptr, options);
         const auto film = opened(file);
         EXPECT_EQ(film->info().frames, 90);
         EXPECT_NEAR(film->info().playbackFps, 30.0, 1e-6);
@@ -177,7 +178,7 @@ TEST_F(ReviewFilm, TheVoiceIsInStepAtEveryCut) {
     FilmOptions options;
     options.width = source->width / 2 * 2;
     options.height = source->height / 2 * 2;
-    render(spokenScript(cuts(3000), {{kClip, 0}}), {{clip.get(), nullptr}}, file, &*voice, options);
+    render(spokenScript(cuts(3000), {{kClip, 0}}), {{clip.get(), nullptr, nullptr}}, file, &*voice, options);
     const auto film = opened(file);
     const auto sound = film->sound();
     ASSERT_TRUE(sound);
@@ -248,7 +249,7 @@ TEST_F(ReviewFilm, MarksAndStrokesLandWhereTheyBelong) {
     review.acts = {go, zoom, stroke};
     analysis::Outcome outcome = test::madeUpOutcome();
     const fs::path target = dir_ / "film.mp4";
-    render(spokenScript(review, {{kClip, 0}}), {{clip.get(), &outcome}}, target);
+    render(spokenScript(review, {{kClip, 0}}), {{clip.get(), &outcome, nullptr}}, target);
     const auto film = opened(target);
     ASSERT_EQ(film->info().width, 1280);
     const auto is = [&](int frame, double x, double y, int red, int green, int blue) {
@@ -305,12 +306,14 @@ TEST_F(ReviewFilm, ATourStandsAtTheMomentsWithTheirNumbers) {
     EXPECT_NEAR(standing / 30.0, 3.2, 0.2);
     ASSERT_EQ(script.captions.size(), 2U);
     EXPECT_EQ(script.captions[1].text, "Impact");
+    EXPECT_EQ(script.captions[0].text, "Address\nSpine tilt 8.3 \u00b1 1.5\u00b0 from target")
+        << "with its numbers";
     const fs::path file = dir_ / "tour.mp4";
     FilmOptions small;
     small.width = 320;
     small.height = 240;
     small.fps = 10;
-    render(script, {{clip.get(), &outcome}}, file, nullptr, small);
+    render(script, {{clip.get(), &outcome, nullptr}}, file, nullptr, small);
     EXPECT_THAT(answerOf("ffprobe -v error -show_streams '" + file.string() + "'"), Not(HasSubstr("audio")));
     // Side by side: the second swing runs on its own clock.
     const FilmScript two = swingTour(outcome, [](base::Seconds t) {
@@ -344,7 +347,7 @@ TEST_F(ReviewFilm, StoppedOrWithoutSpaceItLeavesNothing) {
     const auto source = awkward::make("plain", dir_);
     const auto clip = opened(source->path);
     const FilmScript script = spokenScript(cuts(3000), {{kClip, 0}});
-    const std::vector<FilmSource> sources{{clip.get(), nullptr}};
+    const std::vector<FilmSource> sources{{clip.get(), nullptr, nullptr}};
     const auto files = [&] { return std::distance(fs::directory_iterator(dir_), fs::directory_iterator()); };
     const auto before = files();
 
@@ -373,6 +376,164 @@ TEST_F(ReviewFilm, StoppedOrWithoutSpaceItLeavesNothing) {
     const auto nowhere = renderFilm(script, sources, nullptr, painter_, {}, dir_ / "no" / "film.mp4", {});
     ASSERT_FALSE(nowhere);
     EXPECT_EQ(nowhere.error().kind, base::ErrorKind::input);
+}
+
+/// The part of a picture where a pane lies.
+video::PlaneView partOf(const video::PlaneView& luma, const base::Box& box) {
+    const auto x = static_cast<int>(std::lround(box.x));
+    const auto y = static_cast<int>(std::lround(box.y));
+    video::PlaneView part = luma;
+    part.data += y * luma.stride + x;
+    part.width = static_cast<int>(std::lround(box.width));
+    part.height = static_cast<int>(std::lround(box.height));
+    return part;
+}
+
+// Two films side by side, one with uneven frame times, one in slow motion: both burnt-in numbers are those
+// that the acts ask for, also after a jump and while they run.
+TEST_F(ReviewFilm, BesideItTheOtherFilmStandsAtTheSamePosition) {
+    const auto uneven = awkward::make("variable-timing", dir_);
+    const auto slow = awkward::make("slow-text", dir_);
+    ASSERT_TRUE(uneven && slow);
+    const auto first = opened(uneven->path);
+    const auto second = opened(slow->path);
+    const base::Id other = *base::Id::fromHex("100102030405060708090a0b0c0d0e0f");
+    records::Review review;
+    review.lengthMs = 2000;
+    auto go = act(0, records::Act::go);
+    go.clip = kClip;
+    go.time = base::Seconds{0.0213};
+    auto beside = act(400, records::Act::beside);
+    beside.clip = other;
+    beside.same = {{base::Seconds{0.0}, base::Seconds{0.1037}}, {base::Seconds{0.4}, base::Seconds{0.9037}}};
+    auto jump = act(800, records::Act::go);
+    jump.time = base::Seconds{0.1571};
+    auto play = act(1200, records::Act::play);
+    play.speed = 0.125;
+    auto alone = act(1800, records::Act::beside);
+    review.acts = {go, beside, jump, play, alone};
+    ASSERT_TRUE(check(review));
+    const fs::path file = dir_ / "beside.mp4";
+    const std::vector<FilmSource> sources{{first.get(), nullptr, nullptr}, {second.get(), nullptr, nullptr}};
+    const FilmScript script = spokenScript(review, {{kClip, 0}, {other, 1}});
+    FilmOptions small;
+    small.width = 1280;
+    small.height = 720;
+    EXPECT_EQ(filmSize(sources, script.sideBySide), std::pair(1920, 1080));
+    render(script, sources, file, nullptr, small);
+    const auto film = opened(file);
+    int read = 0;
+    for (int k = 0; k < film->info().frames; ++k) {
+        const double t = (k + 0.5) / 30.0;
+        const double here = t < 0.8 ? 0.0213 : 0.1571 + 0.125 * std::max(0.0, t - 1.2);
+        const double there = 0.1037 + 2.0 * here;
+        const auto shown = shownAt(script, sources, t, small.width, small.height);
+        ASSERT_EQ(shown.size(), t < 0.4 || t >= 1.8 ? 1U : 2U) << t;
+        const auto picture = film->frame(k);
+        for (std::size_t i = 0; i < shown.size(); ++i) {
+            const auto& made = i == 0 ? *uneven : *slow;
+            const double wanted = i == 0 ? here : there;
+            std::size_t frame = 0;
+            bool close = false;
+            for (std::size_t n = 0; n < made.times.size(); ++n) {
+                frame = made.times[n] <= wanted ? n : frame;
+                close = close || std::abs(made.times[n] - wanted) < made.timeError + 1e-4;
+            }
+            const auto number = awkward::readStrip(partOf(picture->luma(), shown[i].placement.box));
+            ASSERT_TRUE(number) << "output frame " << k << " pane " << i;
+            if (!close) {
+                EXPECT_EQ(*number, made.numbers[frame]) << "output frame " << k << " pane " << i;
+                ++read;
+            }
+        }
+    }
+    EXPECT_GT(read, 70);
+}
+
+TEST_F(ReviewFilm, CoveredHeadsAreCoveredInEveryFrame) {
+    const auto source = awkward::make("variable-timing", dir_);
+    const auto clip = opened(source->path);
+    const video::ClipInfo& info = clip->info();
+    std::vector<base::Box> cover; // wanders, below the burnt-in number
+    for (int i = 0; i < info.frames; ++i) {
+        cover.push_back({20.0 + i % 60, std::round(info.height * 0.45), 64, 60});
+    }
+    records::Review review = cuts(3000);
+    auto zoom = act(2500, records::Act::zoom);
+    zoom.zoom = base::Box{0, info.height * 0.3, info.width * 0.6, info.height * 0.5};
+    review.acts.push_back(zoom);
+    const std::vector<FilmSource> sources{{clip.get(), nullptr, &cover}};
+    const FilmScript script = spokenScript(review, {{kClip, 0}});
+    FilmOptions options;
+    options.width = info.width / 2 * 2;
+    options.height = info.height / 2 * 2;
+    const fs::path file = dir_ / "covered.mp4";
+    render(script, sources, file, nullptr, options);
+    const auto film = opened(file);
+    for (int k = 0; k < film->info().frames; ++k) {
+        const auto shown = shownAt(script, sources, (k + 0.5) / 30.0, options.width, options.height).at(0);
+        const FilmPlacement& place = shown.placement;
+        const double scale = place.box.width / place.visible.width;
+        const base::Box& box = cover[shown.frame];
+        const base::Box there{place.box.x + (box.x - place.visible.x) * scale,
+                              place.box.y + (box.y - place.visible.y) * scale, box.width * scale,
+                              box.height * scale};
+        const auto picture = film->frame(k)->rgb();
+        EXPECT_TRUE(isCovered(picture, there)) << "output frame " << k;
+        EXPECT_FALSE(isCovered(picture, {there.x + there.width, there.y, there.width, there.height}))
+            << "and nothing else is: output frame " << k;
+    }
+}
+
+TEST_F(ReviewFilm, LitChecksAndNumbersAreTold) {
+    const auto source = awkward::make("plain", dir_);
+    const auto clip = opened(source->path);
+    analysis::Outcome outcome = test::madeUpOutcome();
+    outcome.track.assign(static_cast<std::size_t>(clip->info().frames), outcome.track.front());
+    outcome.moments = {{marks::MomentId::address, base::Seconds{0.2001}, base::Seconds{0.01}, "shaft"}};
+    records::Review review;
+    review.lengthMs = 1500;
+    auto go = act(0, records::Act::go);
+    go.clip = kClip;
+    go.time = base::Seconds{0.2001};
+    auto marks = act(500, records::Act::marks);
+    auto light = act(700, records::Act::light);
+    light.lit = {"spine_tilt_address", "good", "Spine tilt at address 8.3 \u00b1 1.5\u00b0"};
+    auto hostile = act(800, records::Act::light);
+    hostile.lit = {"x", "<b>", test::hostileText(1)};
+    auto away = act(1000, records::Act::go);
+    away.time = base::Seconds{0.4};
+    review.acts = {go, marks, light, hostile, away};
+    ASSERT_TRUE(check(review)) << check(review).error().sentence;
+    const std::vector<FilmSource> sources{{clip.get(), &outcome, nullptr}};
+    const FilmScript script = spokenScript(review, {{kClip, 0}}, sources);
+    EXPECT_EQ(script.at(0.3).panes[0].moment, std::nullopt) << "marks are off";
+    EXPECT_EQ(script.at(0.6).panes[0].moment, marks::MomentId::address);
+    EXPECT_EQ(script.at(1.2).panes[0].moment, std::nullopt) << "another instant";
+    EXPECT_EQ(script.at(0.75).panes[0].lights.size(), 1U);
+    EXPECT_EQ(script.at(0.9).panes[0].lights.size(), 2U);
+    const fs::path file = dir_ / "lit.mp4";
+    render(script, sources, file);
+    const auto film = opened(file);
+    const int width = film->info().width;
+    const auto changed = [&](int a, int b, const base::Box& box) { // share of the pixels that differ
+        const auto one = film->frame(a)->rgb();
+        const auto two = film->frame(b)->rgb();
+        int n = 0;
+        int all = 0;
+        for (int y = static_cast<int>(box.y); y < static_cast<int>(box.y + box.height); ++y) {
+            for (int x = static_cast<int>(box.x); x < static_cast<int>(box.x + box.width); ++x, ++all) {
+                const auto at = static_cast<std::size_t>(3 * (y * width + x));
+                n += std::abs(one.pixels[at] - two.pixels[at]) > 30;
+            }
+        }
+        return n / std::max(1.0, static_cast<double>(all));
+    };
+    const base::Box upperRight{width * 0.6, 12, width * 0.38, 30};
+    const base::Box lowerLeft{12, film->info().height - 60.0, width * 0.3, 40};
+    EXPECT_GT(changed(10, 22, upperRight), 0.2) << "the light";
+    EXPECT_LT(changed(10, 18, upperRight), 0.02) << "not yet";
+    EXPECT_GT(changed(10, 18, lowerLeft), 0.2) << "the numbers";
 }
 
 // Outside check: FFmpeg's WebVTT reader finds the cues.

@@ -273,6 +273,47 @@ TEST_F(Reviews, WhatWasCutOutGoesToNobodyElse) {
     }
 }
 
+TEST_F(Reviews, StarredInstantsMakeTheLessonSoFar) {
+    ReviewDesk desk(*library_, nullptr);
+    EXPECT_EQ(desk.lessonSoFar(*lesson_).error().key, "review.no_stars");
+    ASSERT_TRUE(desk.star(*clip_, base::Seconds{0.3}, true));
+    ASSERT_TRUE(desk.star(*clip_, base::Seconds{0.1}, true));
+    ASSERT_TRUE(desk.star(*clip_, base::Seconds{0.302}, true)) << "the same instant";
+    ASSERT_TRUE(desk.star(*clip_, base::Seconds{0.45}, true));
+    ASSERT_TRUE(desk.star(*clip_, base::Seconds{0.449}, false));
+    EXPECT_EQ(desk.star(*clip_, base::Seconds{9.0}, true).error().key, "record.bad_value");
+    EXPECT_EQ(desk.star(*lesson_, base::Seconds{0.1}, true).error().kind, base::ErrorKind::input);
+    const auto stars = desk.stars(*lesson_);
+    ASSERT_EQ(stars->size(), 2U);
+    EXPECT_EQ((*stars)[0].time, base::Seconds{0.1});
+    records::Review note;
+    note.saw = "narrow";
+    ASSERT_TRUE(desk.keep(*lesson_, note, std::nullopt));
+    ASSERT_TRUE(desk.lessonSoFar(*lesson_));
+    const auto review = **desk.review(*lesson_);
+    EXPECT_EQ(review.lengthMs, 6000);
+    EXPECT_EQ(review.saw, "narrow");
+    EXPECT_EQ(viewAt(review, 1000).time, base::Seconds{0.1});
+    EXPECT_EQ(viewAt(review, 4000).time, base::Seconds{0.3});
+    EXPECT_TRUE(viewAt(review, 4000).marks);
+    ASSERT_EQ(review.captions.size(), 2U);
+    EXPECT_EQ(review.captions[0].text, "Swing 1");
+    // Finished later: a stretch of it done again with a voice.
+    records::Review again = made();
+    again.captions.clear();
+    ASSERT_TRUE(desk.recordAgain(*lesson_, 3000, 6000, again,
+                                 video::Sound{24'000, {}, std::vector<float>(24'000, 0.1F)}));
+    EXPECT_EQ((*desk.review(*lesson_))->lengthMs, 5000);
+    EXPECT_TRUE(records::hasVoice(**desk.review(*lesson_)));
+    // And they travel.
+    const fs::path file = dir_ / "stars.plumbmark";
+    ASSERT_TRUE(
+        LessonExchange(*library_).exportLesson(*lesson_, file, {.audience = Audience::ownDevice}, {}));
+    const auto other = open("stars");
+    ASSERT_TRUE(LessonExchange(*other).import(file, {}));
+    EXPECT_EQ(ReviewDesk(*other, nullptr).stars(*lesson_)->size(), 2U);
+}
+
 TEST_F(Reviews, ANoteNeedsNoVoice) {
     ReviewDesk desk(*library_, nullptr);
     records::Review note;

@@ -5,6 +5,8 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <numbers>
+#include <span>
 
 #include "analysis/detail/evidence.h"
 #include "analysis/detail/pass.h"
@@ -201,6 +203,27 @@ Outcome conclude(const Evidence& e, const marks::HandMarks& handMarks, const mar
     return out;
 }
 
+/// Degrees clockwise by which the picture must be turned before a player stands in it; 0: as it should be.
+/// However a golfer bends, the shoulders are above the ankles, not beside them.
+int turnNeeded(const body::Observer& observer, std::span<const body::Observation> observations) {
+    if (observer.turnNeeded() != 0 || observations.empty()) {
+        return observer.turnNeeded();
+    }
+    std::array<int, 4> quarters{};
+    for (const body::Observation& o : observations.first(std::min<std::size_t>(observations.size(), 9))) {
+        using body::Point;
+        const base::Vec2 up =
+            base::midpoint(o[Point::left_shoulder].direct, o[Point::right_shoulder].direct) -
+            base::midpoint(o[Point::left_ankle].direct, o[Point::right_ankle].direct);
+        const double clockwise = std::atan2(up.x, -up.y);
+        ++quarters[std::abs(clockwise) < std::numbers::pi / 3
+                       ? 0
+                       : static_cast<std::size_t>(std::lround(clockwise / (std::numbers::pi / 2)) + 4) % 4];
+    }
+    const auto most = std::max_element(quarters.begin(), quarters.end()) - quarters.begin();
+    return most == 0 ? 0 : 360 - 90 * static_cast<int>(most);
+}
+
 } // namespace
 
 base::Result<std::optional<Analysed>> analyse(video::Clip& clip, const NetworkBytes& network,
@@ -263,10 +286,32 @@ base::Result<std::optional<Analysed>> analyse(video::Clip& clip, const NetworkBy
         }
         ballEvidence = pass.ballEvidence();
     }
-    if (observer && e->observations.empty()) {
+    if (const int turn = observer ? turnNeeded(*observer, e->observations) : 0; turn != 0) {
+        e->observations.clear();
+        e->shaftEvidence.clear();
+        ballEvidence = {};
+        e->warnings.push_back("The player " +
+                              std::string(turn == 180 ? "hangs upside down" : "lies on their side") +
+                              " in this clip: turn it by " + std::to_string(turn) +
+                              " degrees clockwise, then measure it again.");
+    } else if (observer && e->observations.empty()) {
         e->warnings.push_back(
             "No player was found in this clip: the whole body should be in the picture, upright and "
             "not too small.");
+    }
+    if (observer && !observer->others().empty() && !e->observations.empty()) {
+        const double x = e->observations.front().region.centre.x;
+        const auto others = observer->others();
+        const bool left =
+            std::all_of(others.begin(), others.end(), [&](const body::Region& r) { return r.centre.x > x; });
+        const bool right =
+            std::all_of(others.begin(), others.end(), [&](const body::Region& r) { return r.centre.x < x; });
+        e->warnings.push_back("Somebody else of about the same size is in the picture; the player " +
+                              std::string(left    ? "on the left"
+                                          : right ? "on the right"
+                                                  : "in the middle") +
+                              " was measured. If that is the wrong one, cut the picture to the player or "
+                              "film alone.");
     }
 
     progress.tell(0.96, "Finding the key moments");

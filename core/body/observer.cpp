@@ -146,6 +146,9 @@ class NetworkObserver final : public Observer {
     NetworkObserver(std::unique_ptr<PoseNetwork> network, marks::View view)
         : network_(std::move(network)), view_(view) {}
 
+    [[nodiscard]] std::vector<Region> others() const override { return others_; }
+    [[nodiscard]] int turnNeeded() const override { return turnNeeded_; }
+
     void stopWhen(std::function<bool()> stop) override { stop_ = std::move(stop); }
 
     void restart() override {
@@ -153,6 +156,8 @@ class NetworkObserver final : public Observer {
         last_.reset();
         searched_ = 0;
         searchedOnce_ = false;
+        others_.clear();
+        turnNeeded_ = 0;
     }
 
     void restartNear(const Region& region) override {
@@ -164,6 +169,9 @@ class NetworkObserver final : public Observer {
         if (frame.empty() || frame.width() < 16 || frame.height() < 16) {
             next_.reset();
             return std::optional<Observation>{}; // too small to show anybody
+        }
+        if (turnNeeded_ != 0) {
+            return std::optional<Observation>{};
         }
         bool fresh = false;
         std::optional<Look> look;
@@ -193,7 +201,7 @@ class NetworkObserver final : public Observer {
                 return found.error();
             }
             searchedOnce_ = true;
-            if (!*found) {
+            if (!*found || turnNeeded_ != 0) {
                 return std::optional<Observation>{};
             }
             auto answer = see(frame, **found);
@@ -265,16 +273,16 @@ class NetworkObserver final : public Observer {
 
     /// Squares to look into, large to small (a standing player needs about 1.3 times their height), each size
     /// from the middle outward. The network copes with a person off the square's middle by a quarter of its
-    /// side.
+    /// side, so they lie half a side apart; one lies in the middle, where players are.
     static std::vector<Region> searchPlan(double width, double height) {
         std::vector<Region> plan;
         for (const double share : {1.15, 0.8, 0.55, 0.38, 0.26}) {
             const double side = share * height;
             const auto places = [side](double length) {
-                const int n = std::max(1, static_cast<int>(std::ceil((length - 0.55 * side) / (0.5 * side))));
+                const int n = std::max(0, static_cast<int>(length / side - 0.1)); // beside the middle
                 std::vector<double> at;
-                for (int i = 0; i < n; ++i) {
-                    at.push_back(length * (i + 0.5) / n);
+                for (int i = -n; i <= n; ++i) {
+                    at.push_back(length / 2 + i * 0.5 * side);
                 }
                 return at;
             };
@@ -339,11 +347,49 @@ class NetworkObserver final : public Observer {
             }
         }
         const Person* best = bestOf();
+        if (!searchedOnce_ && (best == nullptr || !best->convincing)) {
+            if (auto looked = lookTurned(frame); !looked) {
+                return looked.error();
+            }
+        }
         if (best == nullptr) {
             return std::optional<Region>{};
         }
+        if (!searchedOnce_) {
+            for (const Person& p : people) {
+                if (&p != best && p.convincing && p.region.size > 0.5 * best->region.size &&
+                    base::length(p.region.centre - best->region.centre) > 0.3 * best->region.size) {
+                    others_.push_back(p.region);
+                }
+            }
+        }
         searched_ = 0;
         return std::optional{best->region};
+    }
+
+    /// Nobody stands clearly in the picture as it is: does somebody when it is turned? Only whole, large
+    /// people count; whoever bends or lies down in an upright picture is not among them.
+    base::Result<void> lookTurned(const video::Frame& frame) {
+        double surest = kConvincing;
+        for (const Region& square : searchPlan(frame.width(), frame.height())) {
+            if (square.size < 0.6 * std::min(frame.width(), frame.height()) || stopped()) {
+                break;
+            }
+            for (const int quarter : {2, 1, 3}) {
+                Region region = square;
+                region.turn = quarter * std::numbers::pi / 2;
+                auto look = see(frame, region);
+                if (!look) {
+                    return look.error();
+                }
+                const double sureness = look->output.presence > 0.9F ? sure(look->output) : 0.0;
+                if (sureness > surest) {
+                    surest = sureness;
+                    turnNeeded_ = 360 - 90 * quarter;
+                }
+            }
+        }
+        return {};
     }
 
     base::Result<std::optional<Person>> refine(const video::Frame& frame, Region region, int& runs) {
@@ -436,6 +482,8 @@ class NetworkObserver final : public Observer {
     std::optional<Region> last_; ///< where the player was last seen, even if lost since
     std::size_t searched_ = 0;   ///< place in the search plan
     bool searchedOnce_ = false;
+    std::vector<Region> others_;
+    int turnNeeded_ = 0;
 };
 
 } // namespace

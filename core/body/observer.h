@@ -33,6 +33,14 @@ class Observer {
     /// which costs some 20 to 60 network runs; later calls one or two.
     virtual base::Result<std::optional<Observation>> observe(const video::Frame& frame) = 0;
 
+    /// Others of about the player's size seen in the first search, upright picture pixels. Whether the right
+    /// one is followed is then the coach's to say.
+    [[nodiscard]] virtual std::vector<Region> others() const = 0;
+
+    /// How the picture must be turned clockwise for the player to stand upright, where the first search saw
+    /// somebody clearly that way only: 90, 180 or 270 degrees, else 0. Nobody is followed then.
+    [[nodiscard]] virtual int turnNeeded() const = 0;
+
     /// Asked between network runs; true ends a search early with nobody found. May be empty.
     virtual void stopWhen(std::function<bool()> stop) = 0;
 

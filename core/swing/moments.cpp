@@ -23,6 +23,9 @@ constexpr double kDefaultDistanceSigma = 1.6;
 constexpr double kHeadCoversBall = 0.025; // s: the last 0.6 m of the head's way at 25-40 m/s
 /// Measured on rendered swings: hands reverse 7 to 57 ms before the shaft does.
 constexpr double kHandsBeforeShaft = 0.030;
+/// Hands and shaft turn within a tenth of a second of each other in every swing (above); twice that is a
+/// contradiction, s.
+constexpr double kTopsApart = 0.2;
 /// Seen from behind, the hands leave along the line of sight and their start shows late.
 constexpr double kHandsStartLateBehind = 0.09;
 /// Seen from behind, a club that starts back in the plane through lens and shaft does not turn in the
@@ -280,6 +283,7 @@ class Finder {
     void findTop() {
         const double from = *bottom_ - 1.2, to = *bottom_ - 0.08;
         std::optional<Crossing> fromShaft;
+        bool lostThere = false; // the shaft is out of sight where it turns
         if (faceOn()) {
             // The last peak before the downswing, not a waggle: walk back from the bottom while turning back
             // grows.
@@ -307,6 +311,7 @@ class Finder {
                     fromShaft.reset(); // already on the way down when it is first seen
                 } else if (const auto gap = gapAt(at)) {
                     fromShaft = turnInGap(gap->first, gap->second);
+                    lostThere = true;
                 }
             }
         }
@@ -334,7 +339,11 @@ class Finder {
                 fromHands = Crossing{t + kHandsBeforeShaft, std::max(0.030, 1.5 * frame_)};
             }
         }
-        if (fromShaft) {
+        if (fromShaft && lostThere && fromHands && std::abs(fromShaft->t - fromHands->t) > kTopsApart) {
+            miss("The top cannot be told: the club is lost there, and the hands turn at another time; film "
+                 "with "
+                 "room for the club on all sides.");
+        } else if (fromShaft) {
             top_ = fromShaft->t;
             put(MomentId::top, fromShaft->t, std::hypot(fromShaft->sigma, 0.004), "shaft");
         } else if (fromHands) {

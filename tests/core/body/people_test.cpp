@@ -170,6 +170,52 @@ TEST_F(RealPeople, OfSeveralTheClearAndLargeOneIsChosen) {
     expectStanding(*o);
 }
 
+/// The standing person of kPerson, `height` pixels from head to shoes, the hips at x.
+void putPerson(cv::Mat& street, const cv::Mat& picture, double height, double x, double bottom) {
+    const cv::Mat person = picture(cv::Rect(150, 90, 150, 310)); // 300 of its rows are the person
+    const double scale = height / 300.0;
+    cv::Mat scaled;
+    cv::resize(person, scaled, cv::Size(), scale, scale, scale < 1 ? cv::INTER_AREA : cv::INTER_LINEAR);
+    const cv::Rect place(static_cast<int>(x - scaled.cols / 2.0), static_cast<int>(bottom - scaled.rows),
+                         scaled.cols, scaled.rows);
+    scaled.copyTo(street(place));
+}
+
+TEST_F(RealPeople, SomebodySmallerBehindThePlayerIsNotMeasuredWhateverThePicturesSize) {
+    LOAD(picture, kPerson)
+    for (const int lines : {180, 240, 360, 480, 720}) {
+        const int across = lines * 16 / 9;
+        cv::Mat street(lines, across, CV_8UC3, cv::mean(picture));
+        putPerson(street, picture, 0.60 * lines, 0.51 * across, 0.84 * lines);
+        putPerson(street, picture, 0.25 * lines, 0.34 * across, 0.62 * lines);
+        const auto o = see(street);
+        ASSERT_TRUE(o) << lines;
+        EXPECT_NEAR(middleX(*o, Point::left_hip, Point::right_hip), 0.51 * across, 0.06 * lines) << lines;
+        expectStanding(*o);
+        EXPECT_TRUE(observer->others().empty()) << lines;
+    }
+}
+
+TEST_F(RealPeople, TwoOfOneSizeAreTold) {
+    LOAD(picture, kPerson)
+    cv::Mat street(480, 854, CV_8UC3, cv::mean(picture));
+    putPerson(street, picture, 300, 260, 420);
+    putPerson(street, picture, 280, 560, 410);
+    ASSERT_TRUE(see(street));
+    ASSERT_EQ(observer->others().size(), 1U);
+    EXPECT_EQ(observer->turnNeeded(), 0);
+}
+
+TEST_F(RealPeople, APictureOnItsHeadIsNotMeasured) {
+    LOAD(picture, kPerson)
+    cv::Mat turned;
+    cv::rotate(picture, turned, cv::ROTATE_180);
+    EXPECT_FALSE(see(turned));
+    EXPECT_EQ(observer->turnNeeded(), 180);
+    EXPECT_TRUE(see(picture));
+    EXPECT_EQ(observer->turnNeeded(), 0);
+}
+
 TEST_F(RealPeople, KitesAreNotPeople) {
     LOAD(picture, kKites)
     // Source: OpenCV's people detector finds the two walkers at the lower left.

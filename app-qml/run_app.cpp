@@ -60,6 +60,8 @@ base::Result<std::unique_ptr<RunningApp>> RunningApp::start(const AppOptions& op
     }
     parts.engine->setInitialProperties(properties);
     parts.engine->load(QUrl(QStringLiteral("qrc:/qt/qml/Plumbmark/Pages/Main.qml")));
+    QObject::connect(parts.model.get(), &bridge::AppModel::languageChanged, parts.engine.get(),
+                     &QQmlEngine::retranslate);
     if (parts.engine->rootObjects().isEmpty()) {
         return base::failure(
             "app.pages", "The app's pages could not be made; the lines above say why. Please report them.");

@@ -5,12 +5,21 @@
 #include <QQmlEngine>
 #include <QTimer>
 
+#include "bridge/in_language.h"
+
 namespace plumbmark::bridge {
 
 AppModel::AppModel(const Parts& parts, QObject* parent)
     : QObject(parent), library_(&parts.library), network_(parts.network), parts_(parts),
       book_(parts.library) {
     settings_ = std::make_unique<SettingsModel>(QString::fromStdString(parts.places.settingsFile().string()));
+    language_ = std::make_unique<Language>(settings_->language());
+    connect(settings_.get(), &SettingsModel::languageChanged, this, [this] {
+        language_.reset(); // one at a time
+        language_ = std::make_unique<Language>(settings_->language());
+        lessons_->load();
+        emit languageChanged();
+    });
     lessons_ = std::make_unique<LessonsModel>(book_);
     players_ = std::make_unique<PlayersModel>(book_);
     player_ = std::make_unique<PlayerModel>(*library_, book_);
@@ -27,18 +36,11 @@ AppModel::AppModel(const Parts& parts, QObject* parent)
     connect(exchange_.get(), &ExchangeModel::libraryChanged, this, [this] { lessons_->load(); });
     for (QObject* model : {static_cast<QObject*>(settings_.get()), static_cast<QObject*>(lessons_.get()),
                            static_cast<QObject*>(players_.get()), static_cast<QObject*>(player_.get()),
-                           static_cast<QObject*>(exchange_.get()),
-                           static_cast<QObject*>(bodyCard_.get()), static_cast<QObject*>(group_.get()),
-                           static_cast<QObject*>(bringIn_.get())}) {
+                           static_cast<QObject*>(exchange_.get()), static_cast<QObject*>(bodyCard_.get()),
+                           static_cast<QObject*>(group_.get()), static_cast<QObject*>(bringIn_.get())}) {
         QQmlEngine::setObjectOwnership(model, QQmlEngine::CppOwnership);
     }
-    notice_ = QString::fromStdString(library_->notice());
-    if (notice_.isEmpty()) {
-        notice_ = QString::fromStdString(parts.restored);
-    }
-    if (notice_.isEmpty() && !network_) {
-        notice_ = tr("The pose network is not on this device: body marks must be placed by hand.");
-    }
+    restored_ = parts.restored;
     lessons_->load();
     connect(group_.get(), &GroupModel::turnChanged, this, [this] {
         if (const store::PlayerRow* now = group_->current()) {
@@ -56,6 +58,17 @@ AppModel::AppModel(const Parts& parts, QObject* parent)
 }
 
 AppModel::~AppModel() = default;
+
+QString AppModel::notice() const {
+    if (!library_->notice().empty()) {
+        return inLanguage(library_->notice());
+    }
+    if (!restored_.empty()) {
+        return inLanguage(restored_);
+    }
+    return network_ ? QString()
+                    : tr("The pose network is not on this device: body marks must be placed by hand.");
+}
 
 void AppModel::letGo(std::unique_ptr<QObject> model) {
     if (model) {

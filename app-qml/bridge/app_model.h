@@ -15,6 +15,7 @@
 #include "bridge/exchange_model.h"
 #include "bridge/film_model.h"
 #include "bridge/group_model.h"
+#include "bridge/language.h"
 #include "bridge/inbox_model.h"
 #include "bridge/lessons_model.h"
 #include "bridge/player_model.h"
@@ -46,7 +47,9 @@ class AppModel : public QObject {
     Q_PROPERTY(plumbmark::bridge::ReviewModel* review READ review NOTIFY reviewChanged)
     Q_PROPERTY(plumbmark::bridge::InboxModel* inbox READ inbox NOTIFY inboxChanged)
     /// What the person must know about this library or device; empty: nothing.
-    Q_PROPERTY(QString notice READ notice CONSTANT)
+    Q_PROPERTY(QString notice READ notice NOTIFY languageChanged)
+    /// The language in use reads from right to left.
+    Q_PROPERTY(bool rightToLeft READ rightToLeft NOTIFY languageChanged)
 
   public:
     struct Parts {
@@ -77,7 +80,8 @@ class AppModel : public QObject {
     [[nodiscard]] ReviewModel* review() { return review_.get(); }
     [[nodiscard]] InboxModel* inbox() { return inbox_.get(); }
     [[nodiscard]] CompareModel* compare() { return compare_.get(); }
-    [[nodiscard]] QString notice() const { return notice_; }
+    [[nodiscard]] QString notice() const;
+    [[nodiscard]] bool rightToLeft() const { return language_->rightToLeft(); }
 
     /// `moment`: the key moment to begin with; without it address.
     Q_INVOKABLE void openSwing(const QString& clip, const QString& title, int moment = -1);
@@ -111,6 +115,7 @@ class AppModel : public QObject {
     void inboxChanged();
     void inboxOpened();
     void compareOpened();
+    void languageChanged(); ///< every text must be asked for again
 
   private:
     /// A page that is being left still looks at its model until it is gone itself.
@@ -120,8 +125,9 @@ class AppModel : public QObject {
     analysis::NetworkBytes network_;
     Parts parts_;
     session::LessonBook book_;
-    QString notice_;
     std::unique_ptr<SettingsModel> settings_;
+    std::string restored_;
+    std::unique_ptr<Language> language_;
     std::unique_ptr<LessonsModel> lessons_;
     std::unique_ptr<PlayersModel> players_;
     std::unique_ptr<PlayerModel> player_;

@@ -10,6 +10,7 @@
 #include <QUrl>
 #include <algorithm>
 
+#include "bridge/in_language.h"
 #include "bridge/phrases.h"
 #include "session/body_book.h"
 #include "session/lesson_today.h"
@@ -454,7 +455,7 @@ BringInModel::Done BringInModel::work(const Job& job) {
     } else {
         auto staging = library_->staging();
         if (!staging.ok()) {
-            done.problem = QString::fromStdString(staging.error().sentence);
+            done.problem = inLanguage(staging.error().sentence);
             return done;
         }
         demoFolder.emplace(std::move(*staging));
@@ -463,7 +464,7 @@ BringInModel::Done BringInModel::work(const Job& job) {
         };
         auto made = demo_(demoFolder->path(), progress);
         if (!made.ok() || !*made) {
-            done.problem = made.ok() ? QString() : QString::fromStdString(made.error().sentence);
+            done.problem = made.ok() ? QString() : inLanguage(made.error().sentence);
             return done;
         }
         file = **made;
@@ -473,14 +474,14 @@ BringInModel::Done BringInModel::work(const Job& job) {
     const std::string today = plain(QDate::currentDate().toString(Qt::ISODate));
     auto shot = session::addShotToday(*book_, job.player, today, plain(tr("Lesson")), job.request.context);
     if (!shot.ok()) {
-        done.problem = QString::fromStdString(shot.error().sentence);
+        done.problem = inLanguage(shot.error().sentence);
         return done;
     }
     const auto takeBack = [&](const QString& problem) {
         done.problem = problem;
         if (shot->made) {
             if (auto erased = book_->erase(*shot->made); !erased.ok() && done.problem.isEmpty()) {
-                done.problem = QString::fromStdString(erased.error().sentence);
+                done.problem = inLanguage(erased.error().sentence);
             }
         }
         return done;
@@ -492,7 +493,7 @@ BringInModel::Done BringInModel::work(const Job& job) {
     session::ClipIntake intake(*library_, network_);
     auto receipt = intake.bringIn(shot->shot, file, job.request, progress);
     if (!receipt.ok()) {
-        return takeBack(QString::fromStdString(receipt.error().sentence));
+        return takeBack(inLanguage(receipt.error().sentence));
     }
     if (!*receipt) {
         return takeBack({}); // cancelled

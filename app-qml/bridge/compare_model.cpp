@@ -7,6 +7,7 @@
 #include <array>
 #include <cmath>
 
+#include "bridge/in_language.h"
 #include "bridge/phrases.h"
 #include "measure/construction.h"
 #include "session/swing_desk.h"
@@ -150,7 +151,7 @@ CompareModel::Opened CompareModel::read(const base::Id& clip) {
         });
     }));
     if (!opened.ok()) {
-        return {nullptr, {}, QString::fromStdString(opened.error().sentence)};
+        return {nullptr, {}, inLanguage(opened.error().sentence)};
     }
     if (!*opened) {
         return {};
@@ -250,7 +251,7 @@ void CompareModel::match(std::optional<Feature> only) {
                 break;
             }
             if (problem.isEmpty()) {
-                problem = QString::fromStdString(comparison.error().sentence);
+                problem = inLanguage(comparison.error().sentence);
             }
         }
         Worker::tell(this, [this, made, problem, asked] {
@@ -523,7 +524,7 @@ QStringList CompareModel::warnings() const {
     QStringList list;
     if (comparison_) {
         for (const std::string& warning : comparison_->warnings()) {
-            list << QString::fromStdString(warning);
+            list << inLanguage(warning);
         }
     }
     return list;

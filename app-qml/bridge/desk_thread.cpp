@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "bridge/desk_thread.h"
 
+#include "bridge/in_language.h"
+
 namespace plumbmark::bridge {
 
 DeskThread::DeskThread(store::Library& library, analysis::NetworkBytes network, QObject* parent)
@@ -43,7 +45,7 @@ void DeskThread::open(const base::Id& clip, std::optional<analysis::Analysed> kn
         };
         auto result = desk.open(clip, report, std::move(known));
         if (!result.ok()) {
-            emit openFailed(QString::fromStdString(result.error().sentence));
+            emit openFailed(inLanguage(result.error().sentence));
         }
         return false;
     });
@@ -166,7 +168,7 @@ void DeskThread::run(store::Library& library, analysis::NetworkBytes network) {
                 state->saved = *done;
                 numbersMoved = numbersMoved || *done;
             } else {
-                state->error = QString::fromStdString(done.error().sentence);
+                state->error = inLanguage(done.error().sentence);
             }
             emit changed(state);
         }

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "bridge/film_model.h"
 
+#include "bridge/in_language.h"
+
 #include <QDate>
 #include <QLocale>
 #include <QPointer>
@@ -137,7 +139,7 @@ void FilmModel::start(bool practise) {
         context_.shot = marks::ShotKind::full;
     }
     if (auto made = base::makeFolders(folder_); !made.ok()) {
-        fail(QString::fromStdString(made.error().sentence));
+        fail(inLanguage(made.error().sentence));
         return;
     }
     // Takes of a run that ended before it could: they belong to this player's day as far as anybody can tell.
@@ -148,7 +150,7 @@ void FilmModel::start(bool practise) {
     }
     const auto devices = camera_->devices();
     if (!devices.ok()) {
-        fail(QString::fromStdString(devices.error().sentence));
+        fail(inLanguage(devices.error().sentence));
         return;
     }
     const auto format = ports::fastestUseful(devices->front().formats);
@@ -163,7 +165,7 @@ void FilmModel::start(bool practise) {
         }
     };
     sink.problem = [this](const base::Error& error) {
-        const QString sentence = QString::fromStdString(error.sentence);
+        const QString sentence = inLanguage(error.sentence);
         inWindow([this, sentence] {
             stop();
             fail(sentence);
@@ -180,7 +182,7 @@ void FilmModel::start(bool practise) {
     auto running = camera_->start(devices->front().id, format, std::move(sink));
     if (!running.ok()) {
         lock.unlock();
-        fail(QString::fromStdString(running.error().sentence));
+        fail(inLanguage(running.error().sentence));
         return;
     }
     soundRate_ = running->soundRate;
@@ -198,11 +200,11 @@ void FilmModel::start(bool practise) {
         if (!made.ok()) {
             lock.unlock();
             camera_->stop();
-            fail(QString::fromStdString(made.error().sentence));
+            fail(inLanguage(made.error().sentence));
             return;
         }
         practice_ = std::move(*made);
-        checkpoint_ = QString::fromStdString(practice_->checkpointLabel());
+        checkpoint_ = inLanguage(practice_->checkpointLabel());
     } else {
         capture::RecorderOptions options;
         options.folder = folder_;
@@ -232,7 +234,7 @@ void FilmModel::stop() {
     lock.unlock();
     if (recorder) {
         if (auto closed = recorder->close(); !closed.ok()) {
-            problem_ = QString::fromStdString(closed.error().sentence);
+            problem_ = inLanguage(closed.error().sentence);
         }
         for (const auto& take : recorder->takes()) {
             addTake(take.file, take.hit - take.begin, {});
@@ -250,7 +252,7 @@ void FilmModel::stop() {
                     if (auto logged = session::logPractice(*library_, row.id, summary,
                                                            practice->checkpointLabel(), today());
                         !logged.ok()) {
-                        problem_ = QString::fromStdString(logged.error().sentence);
+                        problem_ = inLanguage(logged.error().sentence);
                     }
                     break;
                 }
@@ -324,12 +326,12 @@ void FilmModel::fromCamera(const video::Frame& frame) {
     for (const auto& take : takes) {
         QString words = tr("%1 frames a second").arg(QLocale().toString(take.measuredFps, 'f', 1));
         for (const auto& warning : take.warnings) {
-            words += QLatin1Char(' ') + QString::fromStdString(warning);
+            words += QLatin1Char(' ') + inLanguage(warning);
         }
         inWindow([this, file = take.file, hit = take.hit - take.begin, words] { addTake(file, hit, words); });
     }
     if (broken) {
-        const QString sentence = QString::fromStdString(broken->sentence);
+        const QString sentence = inLanguage(broken->sentence);
         inWindow([this, sentence] { fail(sentence); });
     }
     // The window gets a picture when it has shown the last one: a slow window never holds the camera up.
@@ -414,7 +416,7 @@ void FilmModel::showNews(session::PracticeSession::News news, const session::Pra
             continue;
         }
         verdict_ = text(session::verdictName(swing.verdict));
-        why_ = QString::fromStdString(swing.why);
+        why_ = inLanguage(swing.why);
     }
     for (const auto& rehearsal : news.rehearsals) {
         verdict_ = text(session::verdictName(rehearsal.verdict));
@@ -516,7 +518,7 @@ void FilmModel::takeIn() {
         auto shot =
             session::addShotToday(*book_, job.player, today(), tr("Lesson").toStdString(), job.context);
         if (!shot.ok()) {
-            say({{QStringLiteral("doing"), QString::fromStdString(shot.error().sentence)}});
+            say({{QStringLiteral("doing"), inLanguage(shot.error().sentence)}});
             continue;
         }
         base::Progress progress;
@@ -528,7 +530,7 @@ void FilmModel::takeIn() {
                 static_cast<void>(book_->erase(*shot->made));
             }
             say({{QStringLiteral("doing"), receipt.ok() ? tr("Stopped; the take is kept for the next start.")
-                                                        : QString::fromStdString(receipt.error().sentence)}});
+                                                        : inLanguage(receipt.error().sentence)}});
             continue;
         }
         const auto& outcome = (*receipt)->analysed.outcome;

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "bridge/film_reader.h"
 
+#include "bridge/in_language.h"
 #include <algorithm>
 
 #include "stage/stage_content.h"
@@ -65,7 +66,7 @@ void FilmReader::run() {
                 emit opened();
             } else {
                 clip.reset();
-                emit failed(QString::fromStdString(result.error().sentence));
+                emit failed(inLanguage(result.error().sentence));
             }
             lock.lock();
             continue;
@@ -86,7 +87,7 @@ void FilmReader::run() {
                 if (picture.ok()) {
                     emit pictureReady(picture->index(), picture->time().value(), stage::toImage(*picture));
                 } else {
-                    emit failed(QString::fromStdString(picture.error().sentence));
+                    emit failed(inLanguage(picture.error().sentence));
                 }
             }
             lock.lock();

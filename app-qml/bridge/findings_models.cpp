@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "bridge/in_language.h"
 #include "bridge/phrases.h"
 #include "measure/construction.h"
 
@@ -37,8 +38,7 @@ QString marksText(const analysis::Outcome& outcome, const coaching::CheckpointRe
     QStringList lines;
     for (const auto& use :
          measure::constructionOf(measureInput(outcome), check.measurement, check.moment).uses) {
-        const QString what =
-            QObject::tr("%1, %2").arg(landmarkLabel(use.landmark), momentLabel(use.moment).toLower());
+        const QString what = QObject::tr("%1, %2").arg(landmarkLabel(use.landmark), momentInside(use.moment));
         const marks::Moment* moment = marks::find(outcome.moments, use.moment);
         if (moment == nullptr) {
             lines << QObject::tr("%1: the moment was not found").arg(what);
@@ -85,7 +85,7 @@ QVariant ChecksModel::data(const QModelIndex& index, int role) const {
     const int level = levelOf(r.state);
     switch (role) {
     case LabelRole:
-        return QString::fromStdString(r.label);
+        return inLanguage(r.label);
     case MomentRole:
         return momentText(r.moment);
     case LevelRole:
@@ -107,9 +107,9 @@ QVariant ChecksModel::data(const QModelIndex& index, int role) const {
     case RangeRole:
         return r.value ? rangeText(r.goodLow, r.goodHigh, r.value->unit, stature_) : QString();
     case SourceRole:
-        return QString::fromStdString(r.rangeSource);
+        return inLanguage(r.rangeSource);
     case HelpRole:
-        return QString::fromStdString(r.help);
+        return inLanguage(r.help);
     case FrameRole:
         return row.frame;
     case KeyRole:
@@ -119,8 +119,7 @@ QVariant ChecksModel::data(const QModelIndex& index, int role) const {
     case GroupRole:
         return row.group;
     case SpokenRole: {
-        QString text =
-            named(QString::fromStdString(r.label), r.moment) + QStringLiteral(": ") + stateWord(level);
+        QString text = named(inLanguage(r.label), r.moment) + QStringLiteral(": ") + stateWord(level);
         if (r.value) {
             text += QStringLiteral(", ") + numberText(*r.value, stature_).whole();
         }
@@ -230,14 +229,14 @@ QVariant NumbersModel::data(const QModelIndex& index, int role) const {
     case UnitRole:
         return m.value ? numberText(*m.value, stature_).unit : QString();
     case ReasonRole:
-        return QString::fromStdString(m.reason);
+        return inLanguage(m.reason);
     case OriginRole:
         return m.value ? originLabel(m.value->origin) : QString();
     case FrameRole:
         return row.frame;
     case SpokenRole: {
         const QString name = named(measurementLabel(m.id), m.moment) + QStringLiteral(": ");
-        return name + (m.value ? numberText(*m.value, stature_).whole() : QString::fromStdString(m.reason));
+        return name + (m.value ? numberText(*m.value, stature_).whole() : inLanguage(m.reason));
     }
     default:
         return {};

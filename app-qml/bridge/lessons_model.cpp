@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "bridge/lessons_model.h"
 
+#include "bridge/in_language.h"
 #include "bridge/phrases.h"
 
 namespace plumbmark::bridge {
@@ -61,7 +62,7 @@ void LessonsModel::load() {
         rows_ = std::move(*result);
         problem_.clear();
     } else {
-        problem_ = QString::fromStdString(result.error().sentence);
+        problem_ = inLanguage(result.error().sentence);
     }
     endResetModel();
     emit loaded();

@@ -55,6 +55,15 @@ int MomentsModel::frameOf(int row) const {
     return row >= 0 && row < rowTotal() ? rows_[static_cast<std::size_t>(row)].frame : -1;
 }
 
+std::optional<marks::MomentId> MomentsModel::idOf(int row) const {
+    return row >= 0 && row < rowTotal() ? std::optional(rows_[static_cast<std::size_t>(row)].id)
+                                        : std::nullopt;
+}
+
+QString MomentsModel::timeOf(int row) const {
+    return row >= 0 && row < rowTotal() ? rows_[static_cast<std::size_t>(row)].time : QString();
+}
+
 void MomentsModel::show(const analysis::Outcome& outcome) {
     std::vector<Row> rows;
     const marks::Moment* impact = marks::find(outcome.moments, marks::MomentId::impact);

@@ -34,6 +34,9 @@ class MomentsModel : public QAbstractListModel {
     [[nodiscard]] int rowTotal() const { return static_cast<int>(rows_.size()); }
     [[nodiscard]] QList<qreal> shares() const;
     [[nodiscard]] int frameOf(int row) const;
+    /// Nothing for rows that are not there.
+    [[nodiscard]] std::optional<marks::MomentId> idOf(int row) const;
+    [[nodiscard]] QString timeOf(int row) const;
 
     void show(const analysis::Outcome& outcome);
     void setShownFrame(int frame);

@@ -89,6 +89,12 @@ QString momentLabel(marks::MomentId id) {
     return {};
 }
 
+QString momentInside(marks::MomentId id) {
+    const QString answer = Phrases::tr(
+        "yes", "Are words like Address written with a small letter inside a sentence? Answer yes or no.");
+    return answer == QStringLiteral("no") ? momentLabel(id) : momentLabel(id).toLower();
+}
+
 QString landmarkLabel(marks::Landmark landmark) {
     using marks::Landmark;
     switch (landmark) {
@@ -284,7 +290,6 @@ QString measurementLabel(const std::string& id) {
     static const std::map<std::string, const char*> kLabels{
         {"stance_width_ratio", QT_TRANSLATE_NOOP("Phrases", "Stance width")},
         {"ball_position", QT_TRANSLATE_NOOP("Phrases", "Ball position")},
-        {"foot_flare", QT_TRANSLATE_NOOP("Phrases", "Foot flare")},
         {"spine_tilt", QT_TRANSLATE_NOOP("Phrases", "Spine tilt")},
         {"spine_tilt_change", QT_TRANSLATE_NOOP("Phrases", "Spine tilt since address")},
         {"head_to_trail_ankle", QT_TRANSLATE_NOOP("Phrases", "Head inside trail ankle")},
@@ -320,6 +325,21 @@ QString measurementLabel(const std::string& id) {
         {"pelvis_depth", QT_TRANSLATE_NOOP("Phrases", "Pelvis toward the ball")},
         {"shaft_plane", QT_TRANSLATE_NOOP("Phrases", "Shaft plane")},
         {"hand_path", QT_TRANSLATE_NOOP("Phrases", "Hands' path starting down")},
+        {"aim_feet", QT_TRANSLATE_NOOP("Phrases", "Aim of the feet")},
+        {"foot_flare_lead", QT_TRANSLATE_NOOP("Phrases", "Foot flare, lead foot")},
+        {"foot_flare_trail", QT_TRANSLATE_NOOP("Phrases", "Foot flare, trail foot")},
+        {"head_to_trail_ankle_worst", QT_TRANSLATE_NOOP("Phrases", "Head inside trail ankle, at worst")},
+        {"head_to_trail_ankle_edge", QT_TRANSLATE_NOOP("Phrases", "Head edge inside trail ankle")},
+        {"head_to_trail_ankle_nose", QT_TRANSLATE_NOOP("Phrases", "Nose inside trail ankle")},
+        {"lead_hip_over_ankle", QT_TRANSLATE_NOOP("Phrases", "Lead hip over its ankle")},
+        {"pelvis_depth_mid_hip", QT_TRANSLATE_NOOP("Phrases", "Middle of the hips toward the ball")},
+        {"shaft_at_top", QT_TRANSLATE_NOOP("Phrases", "Shaft at the top")},
+        {"shaft_past_level", QT_TRANSLATE_NOOP("Phrases", "Shaft past level")},
+        {"wrist_set_corrected", QT_TRANSLATE_NOOP("Phrases", "Wrist set, without the lens")},
+        {"wrist_set_kept_corrected", QT_TRANSLATE_NOOP("Phrases", "Wrist set kept, without the lens")},
+        {"wrist_set_peak_time", QT_TRANSLATE_NOOP("Phrases", "Wrist set at its peak")},
+        {"wrist_set_peak_after_arm_level",
+         QT_TRANSLATE_NOOP("Phrases", "Wrist set peak after the arm is level")},
     };
     if (const auto it = kLabels.find(id); it != kLabels.end()) {
         return Phrases::tr(it->second);

@@ -15,6 +15,8 @@
 namespace plumbmark::bridge {
 
 [[nodiscard]] QString momentLabel(marks::MomentId id);
+/// The same inside a sentence: small where the language writes it small.
+[[nodiscard]] QString momentInside(marks::MomentId id);
 [[nodiscard]] QString landmarkLabel(marks::Landmark landmark);
 [[nodiscard]] QString originLabel(base::Origin origin);
 /// What placed a key moment ("shaft", "ball+sound", "hand mark", ...), in words.

@@ -8,6 +8,7 @@
 #include <cmath>
 #include <set>
 
+#include "bridge/in_language.h"
 #include "bridge/phrases.h"
 #include "bridge/shot_record_model.h"
 
@@ -82,7 +83,7 @@ void PlayerModel::refresh() {
         if (player.ok()) {
             player_ = std::move(*player);
         } else {
-            setProblem(QString::fromStdString(player.error().sentence));
+            setProblem(inLanguage(player.error().sentence));
         }
         lessons_.showPlayer(*id_);
     }
@@ -144,13 +145,13 @@ bool PlayerModel::save(const QString& name, const QString& hand, const QString& 
     }
     if (id_) {
         if (auto kept = book_->edit(*id_, player); !kept.ok()) {
-            setProblem(QString::fromStdString(kept.error().sentence));
+            setProblem(inLanguage(kept.error().sentence));
             return false;
         }
     } else {
         auto added = book_->addPlayer(player);
         if (!added.ok()) {
-            setProblem(QString::fromStdString(added.error().sentence));
+            setProblem(inLanguage(added.error().sentence));
             return false;
         }
         id_ = *added;
@@ -200,7 +201,7 @@ void PlayerModel::readOpener() {
     }
     const auto told = session::nextLessonOpener(*library_, desk, *id_, todayIso());
     if (!told.ok()) {
-        setProblem(QString::fromStdString(told.error().sentence));
+        setProblem(inLanguage(told.error().sentence));
         return;
     }
     const session::FollowUp& up = *told;
@@ -265,7 +266,7 @@ bool PlayerModel::keepLesson(const records::Lesson& lesson) {
     }
     if (lesson_) {
         if (auto kept = book_->edit(*lesson_, lesson); !kept.ok()) {
-            setProblem(QString::fromStdString(kept.error().sentence));
+            setProblem(inLanguage(kept.error().sentence));
             return false;
         }
     } else {
@@ -274,7 +275,7 @@ bool PlayerModel::keepLesson(const records::Lesson& lesson) {
         fresh.title = tr("Lesson").toStdString();
         auto added = book_->addLesson(*id_, fresh);
         if (!added.ok()) {
-            setProblem(QString::fromStdString(added.error().sentence));
+            setProblem(inLanguage(added.error().sentence));
             return false;
         }
         lesson_ = *added;
@@ -334,7 +335,7 @@ void PlayerModel::readHistory() {
             }
             reading_ = false;
             if (!read->ok()) {
-                setProblem(QString::fromStdString(read->error().sentence));
+                setProblem(inLanguage(read->error().sentence));
             } else if (**read) {
                 history_ = std::move(**read);
                 kinds_ = history_->kinds();

@@ -4,6 +4,7 @@
 
 #include <QLocale>
 
+#include "bridge/in_language.h"
 #include "bridge/phrases.h"
 
 namespace plumbmark::bridge {
@@ -59,7 +60,7 @@ void PlayersModel::load() {
         rows_ = std::move(*result);
         problem_.clear();
     } else {
-        problem_ = QString::fromStdString(result.error().sentence);
+        problem_ = inLanguage(result.error().sentence);
     }
     endResetModel();
     emit loaded();

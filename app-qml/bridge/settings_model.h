@@ -5,6 +5,9 @@
 #include <QObject>
 #include <QSettings>
 #include <QtQml/qqmlregistration.h>
+#include <algorithm>
+
+#include "bridge/language.h"
 
 namespace plumbmark::bridge {
 
@@ -15,7 +18,11 @@ class SettingsModel : public QObject {
     QML_UNCREATABLE("comes with the app")
     Q_PROPERTY(bool dark READ dark WRITE setDark NOTIFY changed)
     Q_PROPERTY(bool leftHanded READ leftHanded WRITE setLeftHanded NOTIFY changed)
+    /// 1 to 2.
     Q_PROPERTY(double textScale READ textScale WRITE setTextScale NOTIFY changed)
+    /// As Language takes it; empty: the device's.
+    Q_PROPERTY(QString language READ language WRITE setLanguage NOTIFY changed)
+    Q_PROPERTY(QVariantList languageChoices READ languageChoices NOTIFY changed)
 
   public:
     explicit SettingsModel(const QString& file, QObject* parent = nullptr)
@@ -26,9 +33,18 @@ class SettingsModel : public QObject {
     [[nodiscard]] double textScale() const {
         return std::clamp(settings_.value("screen/textScale", 1.0).toDouble(), 1.0, 2.0);
     }
+    [[nodiscard]] QString language() const { return settings_.value("screen/language").toString(); }
+    [[nodiscard]] QVariantList languageChoices() const { return Language::choices(); }
     void setDark(bool dark) { set("screen/dark", dark); }
     void setLeftHanded(bool left) { set("screen/leftHanded", left); }
     void setTextScale(double scale) { set("screen/textScale", scale); }
+    void setLanguage(const QString& code) {
+        if (code != language()) {
+            settings_.setValue("screen/language", code);
+            emit languageChanged(); // before the pages read any text again
+            emit changed();
+        }
+    }
 
     /// Through which lessons are exchanged; empty: none is chosen.
     [[nodiscard]] QString sharedFolder() const { return settings_.value("exchange/folder").toString(); }
@@ -44,6 +60,7 @@ class SettingsModel : public QObject {
 
   signals:
     void changed();
+    void languageChanged();
 
   private:
     void set(const char* key, const QVariant& value) {

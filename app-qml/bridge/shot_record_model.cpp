@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "bridge/shot_record_model.h"
 
+#include "bridge/in_language.h"
+
 #include <QCoreApplication>
 #include <algorithm>
 #include <array>
@@ -99,7 +101,7 @@ void ShotRecordModel::load(const base::Id& clip) {
         id_ = (*row)->shot;
         shot_ = std::move(*shot);
     } else {
-        problem_ = QString::fromStdString(shot.error().sentence);
+        problem_ = inLanguage(shot.error().sentence);
     }
     emit loaded();
     emit changed();
@@ -223,7 +225,7 @@ void ShotRecordModel::keep(const Shot& shot) {
         shot_ = shot;
         problem_.clear();
     } else {
-        problem_ = QString::fromStdString(kept.error().sentence);
+        problem_ = inLanguage(kept.error().sentence);
     }
     emit changed();
 }

@@ -2,21 +2,25 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "bridge/swing_model.h"
 
+#include <QPainter>
 #include <algorithm>
 #include <array>
 #include <cmath>
 
+#include "bridge/in_language.h"
 #include "bridge/phrases.h"
 #include "measure/construction.h"
 #include "session/lesson_today.h"
+#include "stage/stage_painter.h"
+#include "stage/stage_view.h"
 
 namespace plumbmark::bridge {
 
 using marks::Landmark;
 
 namespace {
-constexpr double kSlowPlay = 0.125; ///< of real speed
-constexpr int kStillHeight = 220;   ///< px
+constexpr int kStillHeight = 220; ///< px
+constexpr int kStripHeight = 640; ///< px, a picture of the strip
 } // namespace
 
 SwingModel::SwingModel(store::Library& library, analysis::NetworkBytes network, QObject* parent)
@@ -36,8 +40,14 @@ SwingModel::SwingModel(store::Library& library, analysis::NetworkBytes network, 
     });
     connect(film_.get(), &FilmReader::failed, this, &SwingModel::setProblem);
     connect(film_.get(), &FilmReader::pictureReady, this, &SwingModel::takePicture);
-    connect(film_.get(), &FilmReader::stillReady, this,
-            [this](int frame, const QImage& still) { moments_.setStill(frame, still); });
+    connect(film_.get(), &FilmReader::stillReady, this, [this](int frame, const QImage& still) {
+        if (still.height() > kStillHeight) {
+            stripPictures_[frame] = still;
+            emit stripChanged();
+        } else {
+            moments_.setStill(frame, still);
+        }
+    });
     connect(adviser_.get(), &AdviceWorker::advised, this, [this](const Advices& advice) {
         advice_ = advice;
         emit adviceChanged();
@@ -107,12 +117,17 @@ void SwingModel::takeState(const std::shared_ptr<const DeskState>& state) {
         setNotice(tr("Saved"));
         emit savedToDisk();
     }
+    if (!grabbed_) {
+        findGhost(); // not while a finger moves: it costs a few measurements
+    }
     fillFrame();
     askForStills();
+    askForStrip();
     if (!grabbed_) {
         adviser_->ask(state->outcome);
     }
     emit outcomeChanged();
+    emit stripChanged();
     if (wasReady != ready()) {
         emit readyChanged();
     }
@@ -137,6 +152,7 @@ void SwingModel::fillFrame() {
     content_.drawings.clear();
     content_.construction.clear();
     content_.needed.clear();
+    content_.ghost.clear();
     if (state_ && content_.frame >= 0) {
         const analysis::Outcome& outcome = *state_->outcome;
         const auto i = static_cast<std::size_t>(content_.frame);
@@ -186,13 +202,19 @@ void SwingModel::fillFrame() {
 
 /// Where each drawing lies in the frame on show. One that is tied to a point which is not marked here is not
 /// shown.
-void SwingModel::fillDrawings(const analysis::Outcome& outcome) {
+void SwingModel::fillDrawings(const analysis::Outcome& /*outcome*/) {
+    content_.drawings = drawingsIn(content_.frame, content_.marks);
+}
+
+std::vector<stage::StageDrawing> SwingModel::drawingsIn(int frame, const marks::FrameMarks& marks) const {
+    std::vector<stage::StageDrawing> list;
+    const analysis::Outcome& outcome = *state_->outcome;
     const auto& ground = outcome.scene.ground;
     for (const records::Drawing& drawing : state_->drawings) {
         base::Vec2 shift{0, 0};
         if (drawing.tie == records::Drawing::Tie::body) {
             const auto from = static_cast<std::size_t>(drawing.frame);
-            const auto& now = content_.marks[drawing.landmark];
+            const auto& now = marks[drawing.landmark];
             if (from >= outcome.track.size() || !outcome.track[from][drawing.landmark] || !now) {
                 continue;
             }
@@ -201,16 +223,16 @@ void SwingModel::fillDrawings(const analysis::Outcome& outcome) {
         stage::StageDrawing shown{
             static_cast<stage::StageDrawing::Shape>(drawing.shape), {}, QString::fromStdString(drawing.text)};
         for (const base::Vec2 p : drawing.points) {
-            shown.points.push_back(
-                drawing.tie == records::Drawing::Tie::ground
-                    ? ground.fromReference(content_.frame, ground.toReference(drawing.frame, p))
-                    : p + shift);
+            shown.points.push_back(drawing.tie == records::Drawing::Tie::ground
+                                       ? ground.fromReference(frame, ground.toReference(drawing.frame, p))
+                                       : p + shift);
         }
         if (drawing.shape == records::Drawing::Shape::plumb) { // true up, however the camera turned
             shown.points.push_back(shown.points.front() + outcome.scene.vertical.up() * drawing.height);
         }
-        content_.drawings.push_back(std::move(shown));
+        list.push_back(std::move(shown));
     }
+    return list;
 }
 
 QVariantList SwingModel::drawings() const {
@@ -318,6 +340,31 @@ void SwingModel::fillConstruction(const analysis::Outcome& outcome) {
     for (const auto& use : built.uses) {
         content_.needed.push_back(use.landmark);
     }
+    if (ghost_ && ghost_->frame == content_.frame) {
+        for (const auto& line : ghost_->lines) {
+            content_.ghost.push_back({line.a, line.b, stage::StageLine::Kind::ghost});
+        }
+    }
+}
+
+/// Where the open check's marks would be at the edge of the good range that they are outside of.
+void SwingModel::findGhost() {
+    const bool was = ghost_.has_value();
+    ghost_.reset();
+    const coaching::CheckpointResult* check = openCheck_.isEmpty() ? nullptr : checks_.find(openCheck_);
+    if (check != nullptr && state_ && check->value) {
+        const double value = check->value->value;
+        const std::optional<double> edge = check->goodLow && value < *check->goodLow     ? check->goodLow
+                                           : check->goodHigh && value > *check->goodHigh ? check->goodHigh
+                                                                                         : std::nullopt;
+        if (edge) {
+            ghost_ =
+                measure::ghostOf(measureInput(*state_->outcome), check->measurement, check->moment, *edge);
+        }
+    }
+    if (was != ghost_.has_value()) {
+        emit openCheckChanged();
+    }
 }
 
 void SwingModel::toggleCheck(const QString& key) {
@@ -336,6 +383,7 @@ void SwingModel::toggleCheck(const QString& key) {
             goTo(frame);
         }
     }
+    findGhost();
     fillFrame();
     emit openCheckChanged();
 }
@@ -422,11 +470,10 @@ QVariantList SwingModel::advice() const {
             names << landmarkLabel(l);
         }
         for (std::size_t i = 0; i < a.checks.size() && i < 2; ++i) {
-            checks << QString::fromStdString(a.checks[i]);
+            checks << inLanguage(a.checks[i]);
         }
         list.append(QVariantMap{
-            {QStringLiteral("text"),
-             tr("%1, %2").arg(names.join(tr(" and ")), momentLabel(a.moment).toLower())},
+            {QStringLiteral("text"), tr("%1, %2").arg(names.join(tr(" and ")), momentInside(a.moment))},
             {QStringLiteral("why"), tr("would sharpen: %1").arg(checks.join(QStringLiteral(", ")))}});
     }
     return list;
@@ -507,13 +554,14 @@ void SwingModel::setPlaying(bool playing) {
         return;
     }
     if (playing) {
-        if (content_.frame >= frames() - 1) {
-            goTo(0);
-            playFrom_ = 0.0;
+        const int first = moments_.frameOf(loopFrom_), last = moments_.frameOf(loopTo_);
+        const bool outside = first >= 0 && last >= 0 && (content_.frame < first || content_.frame >= last);
+        if (outside || content_.frame >= frames() - 1) {
+            startPlayAt(outside ? first : 0);
         } else {
             playFrom_ = content_.time.value();
+            playClock_.start();
         }
-        playClock_.start();
         play_.start();
     } else {
         play_.stop();
@@ -522,17 +570,230 @@ void SwingModel::setPlaying(bool playing) {
     emit playingChanged();
 }
 
+void SwingModel::startPlayAt(int frame) {
+    goTo(frame);
+    playFrom_ = state_->outcome->track[static_cast<std::size_t>(frame)].time.value();
+    playClock_.start();
+}
+
 void SwingModel::playOn() {
     const analysis::Outcome& outcome = *state_->outcome;
-    const double real = playClock_.elapsed() / 1000.0 * kSlowPlay;
+    const double real = playClock_.elapsed() / 1000.0 * playSpeed_;
     const base::Seconds shown{playFrom_ + real / std::max(outcome.timeScale.realPerShown, 1e-6)};
     const int frame = static_cast<int>(marks::frameAt(outcome.track, shown));
+    const int first = moments_.frameOf(loopFrom_), last = moments_.frameOf(loopTo_);
+    if (first >= 0 && last > first && frame >= last) {
+        // The last picture stands for as long as a twentieth of the loop's time, so that the eye gets it.
+        const double over = (shown - outcome.track[static_cast<std::size_t>(last)].time).value();
+        const double whole = (outcome.track[static_cast<std::size_t>(last)].time -
+                              outcome.track[static_cast<std::size_t>(first)].time)
+                                 .value();
+        if (over > 0.05 * whole) {
+            startPlayAt(first);
+        } else if (wanted_ != last) {
+            goTo(last);
+        }
+        return;
+    }
     if (frame != wanted_) {
         goTo(frame);
     }
     if (frame >= frames() - 1) {
         setPlaying(false);
         wanted_ = frames() - 1;
+    }
+}
+
+void SwingModel::setPlaySpeed(double speed) {
+    if (playSpeed_ != speed && speed > 0 && speed <= 1) {
+        playSpeed_ = speed;
+        if (playing()) { // go on from the picture on show
+            playFrom_ = content_.time.value();
+            playClock_.start();
+        }
+        emit loopChanged();
+    }
+}
+
+void SwingModel::setLoop(int fromRow, int toRow) {
+    const int from = moments_.frameOf(fromRow), to = moments_.frameOf(toRow);
+    const bool loop = from >= 0 && to >= 0 && from != to;
+    loopFrom_ = !loop ? -1 : from < to ? fromRow : toRow;
+    loopTo_ = !loop ? -1 : from < to ? toRow : fromRow;
+    emit loopChanged();
+    if (loop && state_) {
+        setPlaying(true);
+        startPlayAt(moments_.frameOf(loopFrom_));
+    }
+}
+
+void SwingModel::setStripShown(bool shown) {
+    if (stripShown_ != shown) {
+        setPlaying(false);
+        deselect();
+        stripShown_ = shown;
+        askForStrip();
+        emit stripChanged();
+    }
+}
+
+void SwingModel::toggleInStrip(int momentRow) {
+    if (const auto id = moments_.idOf(momentRow)) {
+        if (inStrip_.erase(*id) == 0) {
+            inStrip_.insert(*id);
+        }
+        askForStrip();
+        emit stripChanged();
+    }
+}
+
+void SwingModel::askForStrip() {
+    if (!stripShown_ || !filmOpen_ || !state_) {
+        return;
+    }
+    for (int row = 0; row < moments_.rowTotal(); ++row) {
+        const int frame = moments_.frameOf(row);
+        if (inStrip_.contains(*moments_.idOf(row)) && !stripPictures_.contains(frame)) {
+            stripPictures_[frame] = {}; // asked for
+            film_->requestStill(frame, kStripHeight, content_.playerBox);
+        }
+    }
+}
+
+QVariantList SwingModel::stripChoices() const {
+    QVariantList list;
+    for (int row = 0; row < moments_.rowTotal(); ++row) {
+        list.append(QVariantMap{{QStringLiteral("row"), row},
+                                {QStringLiteral("label"), momentLabel(*moments_.idOf(row))},
+                                {QStringLiteral("chosen"), inStrip_.contains(*moments_.idOf(row))}});
+    }
+    return list;
+}
+
+QVariantList SwingModel::strip() const {
+    QVariantList list;
+    for (int row = 0; stripShown_ && state_ && row < moments_.rowTotal(); ++row) {
+        if (inStrip_.contains(*moments_.idOf(row))) {
+            list.append(QVariantMap{{QStringLiteral("row"), row},
+                                    {QStringLiteral("label"), momentLabel(*moments_.idOf(row))},
+                                    {QStringLiteral("time"), moments_.timeOf(row)}});
+        }
+    }
+    return list;
+}
+
+QImage SwingModel::stripPicture(int momentRow) const {
+    const int frame = moments_.frameOf(momentRow);
+    const auto it = stripPictures_.find(frame);
+    if (!state_ || it == stripPictures_.end() || it->second.isNull()) {
+        QImage black(1, 1, QImage::Format_RGB32);
+        black.fill(Qt::black);
+        return black;
+    }
+    const analysis::Outcome& outcome = *state_->outcome;
+    const QRect whole(0, 0, outcome.clip.width, outcome.clip.height);
+    const QRectF part =
+        content_.playerBox.isEmpty() ? QRectF(whole) : QRectF(content_.playerBox.toRect().intersected(whole));
+    QImage picture = it->second;
+    stage::StageView view;
+    view.setPictureSize(part.size().toSize());
+    view.setItemSize(picture.size());
+    QPainter painter(&picture);
+    painter.setRenderHint(QPainter::Antialiasing);
+    std::vector<stage::StageDrawing> drawings =
+        drawingsIn(frame, outcome.track[static_cast<std::size_t>(frame)]);
+    for (stage::StageDrawing& drawing : drawings) {
+        for (base::Vec2& p : drawing.points) {
+            p = p - base::Vec2{part.x(), part.y()};
+        }
+        stage::paintDrawing(painter, drawing, view, picture.height() / 110.0);
+    }
+    return picture;
+}
+
+namespace {
+
+/// Body lines a coach compares with address: an id, and the marks they join (two to a middle).
+struct AddressLine {
+    const char* id;
+    const char* label;
+    std::array<Landmark, 2> from, to;
+};
+constexpr std::array kAddressLines{
+    AddressLine{"spine",
+                QT_TRANSLATE_NOOP("plumbmark::bridge::SwingModel", "Spine"),
+                {Landmark::lead_hip, Landmark::trail_hip},
+                {Landmark::lead_shoulder, Landmark::trail_shoulder}},
+    AddressLine{"shoulders",
+                QT_TRANSLATE_NOOP("plumbmark::bridge::SwingModel", "Shoulder line"),
+                {Landmark::lead_shoulder, Landmark::lead_shoulder},
+                {Landmark::trail_shoulder, Landmark::trail_shoulder}},
+    AddressLine{"hips",
+                QT_TRANSLATE_NOOP("plumbmark::bridge::SwingModel", "Hip line"),
+                {Landmark::lead_hip, Landmark::lead_hip},
+                {Landmark::trail_hip, Landmark::trail_hip}},
+    AddressLine{"lead_side",
+                QT_TRANSLATE_NOOP("plumbmark::bridge::SwingModel", "Lead side"),
+                {Landmark::lead_ankle, Landmark::lead_ankle},
+                {Landmark::lead_shoulder, Landmark::lead_shoulder}},
+    AddressLine{"trail_side",
+                QT_TRANSLATE_NOOP("plumbmark::bridge::SwingModel", "Trail side"),
+                {Landmark::trail_ankle, Landmark::trail_ankle},
+                {Landmark::trail_shoulder, Landmark::trail_shoulder}},
+    AddressLine{"feet",
+                QT_TRANSLATE_NOOP("plumbmark::bridge::SwingModel", "Ankle to ankle"),
+                {Landmark::lead_ankle, Landmark::lead_ankle},
+                {Landmark::trail_ankle, Landmark::trail_ankle}},
+};
+
+std::optional<std::pair<base::Vec2, base::Vec2>> endsOf(const AddressLine& line,
+                                                        const marks::FrameMarks& marks) {
+    for (const auto& end : {line.from, line.to}) {
+        if (!marks[end[0]] || !marks[end[1]]) {
+            return std::nullopt;
+        }
+    }
+    return std::pair{base::midpoint(marks[line.from[0]]->at, marks[line.from[1]]->at),
+                     base::midpoint(marks[line.to[0]]->at, marks[line.to[1]]->at)};
+}
+
+int addressFrame(const analysis::Outcome& outcome) {
+    const marks::Moment* address = marks::find(outcome.moments, marks::MomentId::address);
+    return address == nullptr ? -1 : measure::nearestFrame(outcome.track, address->time);
+}
+
+} // namespace
+
+QVariantList SwingModel::addressLines() const {
+    QVariantList list;
+    const int frame = state_ ? addressFrame(*state_->outcome) : -1;
+    if (frame < 0) {
+        return list;
+    }
+    for (const AddressLine& line : kAddressLines) {
+        if (endsOf(line, state_->outcome->track[static_cast<std::size_t>(frame)])) {
+            list.append(QVariantMap{{QStringLiteral("id"), QString::fromLatin1(line.id)},
+                                    {QStringLiteral("label"), tr(line.label)}});
+        }
+    }
+    return list;
+}
+
+void SwingModel::copyFromAddress(const QString& id) {
+    const int frame = state_ ? addressFrame(*state_->outcome) : -1;
+    const auto line = std::find_if(kAddressLines.begin(), kAddressLines.end(),
+                                   [&](const AddressLine& l) { return id == QLatin1String(l.id); });
+    if (frame < 0 || line == kAddressLines.end()) {
+        return;
+    }
+    if (const auto ends = endsOf(*line, state_->outcome->track[static_cast<std::size_t>(frame)])) {
+        records::Drawing drawing;
+        drawing.name = base::randomIds().next().hex();
+        drawing.frame = frame;
+        drawing.shape = records::Drawing::Shape::line;
+        drawing.tie = records::Drawing::Tie::ground;
+        drawing.points = {ends->first, ends->second};
+        desk_->draw(drawing);
     }
 }
 
@@ -683,10 +944,10 @@ QVariantList SwingModel::cautions() const {
     QVariantList list;
     if (state_) {
         for (const coaching::Caution& caution : state_->outcome->cautions) {
-            list.append(QVariantMap{{QStringLiteral("grade"), QString::fromStdString(caution.grade)},
-                                    {QStringLiteral("seen"), QString::fromStdString(caution.seen)},
-                                    {QStringLiteral("ease"), QString::fromStdString(caution.ease)},
-                                    {QStringLiteral("words"), QString::fromStdString(caution.words)}});
+            list.append(QVariantMap{{QStringLiteral("grade"), inLanguage(caution.grade)},
+                                    {QStringLiteral("seen"), inLanguage(caution.seen)},
+                                    {QStringLiteral("ease"), inLanguage(caution.ease)},
+                                    {QStringLiteral("words"), inLanguage(caution.words)}});
         }
     }
     return list;
@@ -696,7 +957,7 @@ QStringList SwingModel::warnings() const {
     QStringList list;
     if (state_) {
         for (const std::string& warning : state_->outcome->warnings) {
-            list << QString::fromStdString(warning);
+            list << inLanguage(warning);
         }
     }
     return list;

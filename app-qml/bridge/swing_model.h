@@ -5,8 +5,11 @@
 #include <QElapsedTimer>
 #include <QTimer>
 #include <QVariantList>
+#include <map>
 #include <memory>
+#include <optional>
 #include <set>
+#include <vector>
 
 #include "bridge/advice_worker.h"
 #include "bridge/desk_thread.h"
@@ -14,6 +17,7 @@
 #include "bridge/findings_models.h"
 #include "bridge/moments_model.h"
 #include "bridge/shot_record_model.h"
+#include "measure/ghost.h"
 #include "stage/stage_content.h"
 
 namespace plumbmark::bridge {
@@ -38,6 +42,20 @@ class SwingModel : public stage::StageSource {
     Q_PROPERTY(QString frameText READ frameText NOTIFY stageChanged)
     Q_PROPERTY(QString timeText READ timeText NOTIFY stageChanged)
     Q_PROPERTY(bool playing READ playing WRITE setPlaying NOTIFY playingChanged)
+    /// Of real speed: 0.125, 0.25, 0.5 or 1.
+    Q_PROPERTY(double playSpeed READ playSpeed WRITE setPlaySpeed NOTIFY loopChanged)
+    /// Playing goes round between these two moments (rows of `moments`); -1: as far as the film goes.
+    Q_PROPERTY(int loopFrom READ loopFrom NOTIFY loopChanged)
+    Q_PROPERTY(int loopTo READ loopTo NOTIFY loopChanged)
+    /// A strip of moments takes the stage's place.
+    Q_PROPERTY(bool stripShown READ stripShown WRITE setStripShown NOTIFY stripChanged)
+    /// What may be chosen for it: [{row, label, chosen}]; and what it shows: [{row, label, time}].
+    Q_PROPERTY(QVariantList stripChoices READ stripChoices NOTIFY stripChanged)
+    Q_PROPERTY(QVariantList strip READ strip NOTIFY stripChanged)
+    /// Body lines of address that can be copied over the whole swing: [{id, label}].
+    Q_PROPERTY(QVariantList addressLines READ addressLines NOTIFY outcomeChanged)
+    /// The picture also shows where the open check would be at the near edge of its range.
+    Q_PROPERTY(bool ghostShown READ ghostShown NOTIFY openCheckChanged)
     Q_PROPERTY(plumbmark::bridge::MomentsModel* moments READ moments CONSTANT)
     Q_PROPERTY(plumbmark::bridge::ChecksModel* checks READ checks CONSTANT)
     Q_PROPERTY(plumbmark::bridge::NumbersModel* numbers READ numbers CONSTANT)
@@ -95,6 +113,16 @@ class SwingModel : public stage::StageSource {
     [[nodiscard]] QString timeText() const;
     [[nodiscard]] bool playing() const { return play_.isActive(); }
     void setPlaying(bool playing);
+    [[nodiscard]] double playSpeed() const { return playSpeed_; }
+    void setPlaySpeed(double speed);
+    [[nodiscard]] int loopFrom() const { return loopFrom_; }
+    [[nodiscard]] int loopTo() const { return loopTo_; }
+    [[nodiscard]] bool stripShown() const { return stripShown_; }
+    void setStripShown(bool shown);
+    [[nodiscard]] QVariantList stripChoices() const;
+    [[nodiscard]] QVariantList strip() const;
+    [[nodiscard]] QVariantList addressLines() const;
+    [[nodiscard]] bool ghostShown() const { return ghost_.has_value(); }
     [[nodiscard]] MomentsModel* moments() { return &moments_; }
     [[nodiscard]] ChecksModel* checks() { return &checks_; }
     [[nodiscard]] NumbersModel* numbers() { return &numbers_; }
@@ -119,6 +147,13 @@ class SwingModel : public stage::StageSource {
 
     [[nodiscard]] QVariantList drawings() const;
 
+    /// Plays round from one moment to another, in either order; the same one or -1: no loop.
+    Q_INVOKABLE void setLoop(int fromRow, int toRow);
+    Q_INVOKABLE void toggleInStrip(int momentRow);
+    /// One picture of the strip with the drawings as they lie in it; black until it has been read.
+    Q_INVOKABLE [[nodiscard]] QImage stripPicture(int momentRow) const;
+    /// Draws the line as it is at address, kept to the ground: one tap, one drawing.
+    Q_INVOKABLE void copyFromAddress(const QString& line);
     /// Keeps a drawing made on the frame on show; x and y in turn, picture px.
     Q_INVOKABLE void addDrawing(const QVariantList& points);
     Q_INVOKABLE void wipeDrawing(const QString& name);
@@ -164,6 +199,8 @@ class SwingModel : public stage::StageSource {
     void adviceChanged();
     void openCheckChanged();
     void drawingChanged();
+    void loopChanged();
+    void stripChanged();
     void savedToDisk();
     /// The clip's rate is known now: open it again.
     void rateTold(const QString& clip, const QString& title);
@@ -175,11 +212,16 @@ class SwingModel : public stage::StageSource {
     void takePicture(int frame, double seconds, const QImage& picture);
     void fillFrame();
     void fillDrawings(const analysis::Outcome& outcome);
+    [[nodiscard]] std::vector<stage::StageDrawing> drawingsIn(int frame,
+                                                              const marks::FrameMarks& marks) const;
+    void findGhost();
+    void askForStrip();
     void fillConstruction(const analysis::Outcome& outcome);
     void askForStills();
     void setProblem(const QString& sentence);
     void setNotice(const QString& sentence);
     void playOn();
+    void startPlayAt(int frame);
 
     MomentsModel moments_;
     ChecksModel checks_;
@@ -211,6 +253,13 @@ class SwingModel : public stage::StageSource {
     QTimer play_;
     QElapsedTimer playClock_;
     double playFrom_ = 0.0;
+    double playSpeed_ = 0.125;
+    int loopFrom_ = -1, loopTo_ = -1; ///< rows of moments_
+    bool stripShown_ = false;
+    std::set<marks::MomentId> inStrip_{marks::MomentId::address, marks::MomentId::top,
+                                       marks::MomentId::impact, marks::MomentId::finish};
+    std::map<int, QImage> stripPictures_; ///< by frame, without drawings
+    std::optional<measure::Ghost> ghost_; ///< of the open check
     // Threads last: they are stopped before anything they answer to goes away.
     std::unique_ptr<AdviceWorker> adviser_;
     std::unique_ptr<FilmReader> film_;

@@ -24,6 +24,7 @@ Column {
             model: row.choices
             ChoiceChip {
                 required property var modelData
+                maximumWidth: row.width
                 text: modelData.text
                 checked: row.value === modelData.value
                 autoExclusive: false

@@ -30,6 +30,7 @@ T.AbstractButton {
             width: Math.min(Theme.mm(5.6), parent.width, parent.height)
             height: width
             name: control.glyph
+            rightToLeft: control.mirrored
             color: control.strong ? Theme.accentInk : Theme.ink
         }
     }

@@ -44,21 +44,23 @@ Item {
                 font.pixelSize: Theme.titleSize
                 font.bold: true
                 fontSizeMode: Text.HorizontalFit
-                minimumPixelSize: Theme.smallSize
+                minimumPixelSize: Math.round(Theme.smallSize / Theme.textScale)
                 elide: Text.ElideRight
                 maximumLineCount: 1
+                verticalAlignment: Text.AlignVCenter
                 textFormat: Text.PlainText
                 Accessible.role: Accessible.Heading
                 Accessible.name: text
+                Accessible.description: header.subtitle
             }
             Text {
-                visible: text !== ""
+                // Large letters beside many actions: one word a line would take the page its room.
+                visible: text !== "" && (Theme.textScale <= 1.3 || header.width - actionRow.width - Theme.mm(14) >= 6 * Theme.smallSize)
                 Layout.fillWidth: true
                 text: header.subtitle
                 color: Theme.quiet
                 font.pixelSize: Theme.smallSize
-                elide: Text.ElideRight
-                maximumLineCount: 1
+                wrapMode: Text.Wrap
                 textFormat: Text.PlainText
                 Accessible.role: Accessible.StaticText
                 Accessible.name: text

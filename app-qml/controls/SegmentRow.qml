@@ -69,6 +69,8 @@ Grid {
                 font.bold: true
                 horizontalAlignment: Text.AlignHCenter
                 verticalAlignment: Text.AlignVCenter
+                fontSizeMode: Text.HorizontalFit
+                minimumPixelSize: Math.round(Theme.smallSize / Theme.textScale)
                 elide: Text.ElideRight
                 textFormat: Text.PlainText
             }

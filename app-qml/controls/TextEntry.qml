@@ -40,6 +40,7 @@ Column {
             border.width: field.activeFocus ? Theme.line * 1.5 : Theme.line
         }
         Text {
+            id: hintText
             anchors.fill: parent
             anchors.leftMargin: field.leftPadding
             anchors.rightMargin: field.rightPadding
@@ -48,7 +49,9 @@ Column {
             color: Theme.quiet
             font: field.font
             verticalAlignment: Text.AlignVCenter
-            elide: Text.ElideRight
+            wrapMode: Text.Wrap
+            fontSizeMode: Text.Fit
+            minimumPixelSize: Math.round(Theme.smallSize * 0.6 / Theme.textScale)
             textFormat: Text.PlainText
         }
     }

@@ -16,6 +16,9 @@ QtObject {
     // The operator's hand: which side panels and thumbs' controls stand on. Never the player's handedness.
     property bool leftHanded: false
 
+    // The language in use reads from right to left: pages are mirrored, pictures and the way of time never.
+    property bool rightToLeft: false
+
     function mm(millimetres: real): real { return Math.round(millimetres * pixelsPerMm) }
 
     // -- colours -----------------------------------------------------------------------------------------------

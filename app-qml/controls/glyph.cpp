@@ -171,6 +171,13 @@ Drawing drawing(const QString& name) {
         polyline(d.lines, {{3.8, 15}, {8.2, 15}});
         polyline(d.lines, {{11, 18.5}, {16.5, 4}, {22, 18.5}});
         polyline(d.lines, {{13, 13.5}, {20, 13.5}});
+    } else if (name == u"settings") { // three sliders
+        polyline(d.lines, {{3.5, 6}, {20.5, 6}});
+        polyline(d.lines, {{3.5, 12}, {20.5, 12}});
+        polyline(d.lines, {{3.5, 18}, {20.5, 18}});
+        d.areas.addEllipse(QPointF(15.5, 6), 2.4, 2.4);
+        d.areas.addEllipse(QPointF(8, 12), 2.4, 2.4);
+        d.areas.addEllipse(QPointF(14, 18), 2.4, 2.4);
     } else if (name == u"bin") {
         polyline(d.lines, {{4, 6.5}, {20, 6.5}});
         polyline(d.lines, {{9, 6}, {9, 3.5}, {15, 3.5}, {15, 6}});
@@ -211,6 +218,10 @@ Drawing drawing(const QString& name) {
     return d;
 }
 
+bool pointsAlongTheText(const QString& name) {
+    return name == u"back" || name == u"forward" || name == u"undo" || name == u"redo";
+}
+
 } // namespace
 
 Glyph::Glyph(QQuickItem* parent) : QQuickPaintedItem(parent) {
@@ -233,10 +244,22 @@ void Glyph::setColor(const QColor& color) {
     }
 }
 
+void Glyph::setRightToLeft(bool rightToLeft) {
+    if (rightToLeft_ != rightToLeft) {
+        rightToLeft_ = rightToLeft;
+        update();
+        emit rightToLeftChanged();
+    }
+}
+
 void Glyph::paint(QPainter* painter) {
     const double side = std::min(width(), height());
     painter->translate((width() - side) / 2, (height() - side) / 2);
     painter->scale(side / 24, side / 24);
+    if (rightToLeft_ && pointsAlongTheText(name_)) {
+        painter->translate(24, 0);
+        painter->scale(-1, 1);
+    }
     const Drawing d = drawing(name_);
     painter->setPen(QPen(color_, 2.4, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
     painter->setBrush(Qt::NoBrush);

@@ -14,11 +14,15 @@ class Glyph : public QQuickPaintedItem {
     QML_ELEMENT
     Q_PROPERTY(QString name READ name WRITE setName NOTIFY nameChanged)
     Q_PROPERTY(QColor color READ color WRITE setColor NOTIFY colorChanged)
+    /// Signs that point along the reading direction (back, forward, undo, redo) point the other way.
+    Q_PROPERTY(bool rightToLeft READ rightToLeft WRITE setRightToLeft NOTIFY rightToLeftChanged)
 
   public:
     explicit Glyph(QQuickItem* parent = nullptr);
     [[nodiscard]] QString name() const { return name_; }
     [[nodiscard]] QColor color() const { return color_; }
+    [[nodiscard]] bool rightToLeft() const { return rightToLeft_; }
+    void setRightToLeft(bool rightToLeft);
     void setName(const QString& name);
     void setColor(const QColor& color);
     void paint(QPainter* painter) override;
@@ -26,10 +30,12 @@ class Glyph : public QQuickPaintedItem {
   signals:
     void nameChanged();
     void colorChanged();
+    void rightToLeftChanged();
 
   private:
     QString name_;
     QColor color_ = Qt::black;
+    bool rightToLeft_ = false;
 };
 
 } // namespace plumbmark::controls

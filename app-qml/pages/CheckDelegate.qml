@@ -24,6 +24,7 @@ T.AbstractButton {
     required property string key
     required property string marks
     required property bool open
+    property bool ghost: false
     signal toggled()
 
     implicitHeight: Math.max(Theme.target, body.implicitHeight + 2 * Theme.mm(1.6))
@@ -116,6 +117,12 @@ T.AbstractButton {
                 Layout.fillWidth: true
                 visible: row.open && row.range !== ""
                 text: row.source !== "" ? qsTr("Good: %1 (%2)").arg(row.range).arg(row.source) : qsTr("Good: %1").arg(row.range)
+                font.pixelSize: Theme.smallSize
+            }
+            BodyText {
+                Layout.fillWidth: true
+                visible: row.open && row.ghost
+                text: qsTr("Dotted green: where it would be at the near edge of the range.")
                 font.pixelSize: Theme.smallSize
             }
             BodyText {

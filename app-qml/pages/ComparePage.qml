@@ -63,6 +63,7 @@ FocusScope {
             columns: page.wide ? 2 : 1
             rowSpacing: 0
             columnSpacing: 0
+            LayoutMirroring.enabled: false // the hand's side, in every language
             layoutDirection: Theme.leftHanded ? Qt.RightToLeft : Qt.LeftToRight
             ColumnLayout {
                 Layout.fillWidth: true

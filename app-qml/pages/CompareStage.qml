@@ -14,6 +14,8 @@ Rectangle {
     property bool roomy: true
     color: Theme.stage
     clip: true
+    LayoutMirroring.enabled: false // pictures have their own left and right
+    LayoutMirroring.childrenInherit: true
 
     StageItem {
         id: first

@@ -52,6 +52,10 @@ Flickable {
             value: flick.swing.drawTie
             onChosen: (value) => flick.swing.drawTie = value
         }
+        CopyLines {
+            Layout.fillWidth: true
+            swing: flick.swing
+        }
         Repeater {
             model: flick.swing.drawings
             RowLayout {

@@ -45,8 +45,6 @@ Item {
                 Layout.fillWidth: true
                 text: panel.bringIn.folderName
                 font.bold: true
-                elide: Text.ElideMiddle
-                wrapMode: Text.NoWrap
             }
         }
         BodyText {
@@ -111,7 +109,7 @@ Item {
                                 color: Theme.ink
                                 font.pixelSize: Theme.bodySize
                                 font.bold: !entry.modelData.isFolder
-                                elide: Text.ElideMiddle
+                                wrapMode: Text.Wrap // names of devices are long, and their end tells them apart
                                 textFormat: Text.PlainText
                             }
                             Text {
@@ -120,7 +118,7 @@ Item {
                                 text: entry.modelData.detail
                                 color: Theme.quiet
                                 font.pixelSize: Theme.smallSize
-                                elide: Text.ElideRight
+                                wrapMode: Text.Wrap
                                 textFormat: Text.PlainText
                             }
                         }

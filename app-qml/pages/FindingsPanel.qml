@@ -34,7 +34,8 @@ Rectangle {
             Layout.fillWidth: true
             Layout.margins: Theme.gap
             Layout.bottomMargin: Theme.mm(1)
-            visible: !panel.listOnly
+            // Where room is short an open tool takes it all; it has its own way back.
+            visible: !panel.listOnly && !(panel.edgeOnTop && panel.tab === 3 && tools.tool !== "")
             labels: [qsTr("Checks"), qsTr("Numbers"), qsTr("Notes"), qsTr("Tools")]
             current: panel.tab
             onChosen: (index) => {
@@ -95,6 +96,7 @@ Rectangle {
             delegate: CheckDelegate {
                 width: checks.width
                 open: key === panel.swing.openCheck
+                ghost: open && panel.swing.ghostShown
                 onToggled: panel.swing.toggleCheck(key)
             }
             BodyText {

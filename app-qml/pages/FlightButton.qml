@@ -50,7 +50,7 @@ T.AbstractButton {
             font.bold: button.chosen
             wrapMode: Text.WordWrap
             fontSizeMode: Text.Fit
-            minimumPixelSize: Math.round(Theme.smallSize * 0.7)
+            minimumPixelSize: Math.round(Theme.smallSize * 0.6 / Theme.textScale)
             textFormat: Text.PlainText
         }
     }

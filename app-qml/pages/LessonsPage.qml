@@ -12,7 +12,9 @@ FocusScope {
     signal film()
     signal players()
     signal exchange()
+    signal settings()
     signal openSwing(string clip, string title)
+    readonly property string notice: app.lessons.problem || app.bringIn.problem || app.notice
     signal teach(string lesson, string title)
     signal review(string lesson, string title)
     signal inbox()
@@ -40,12 +42,13 @@ FocusScope {
                     onClicked: page.exchange()
                 },
                 IconButton {
-                    glyph: "hand-swap"
-                    label: Theme.leftHanded ? qsTr("Controls for the right hand") : qsTr("Controls for the left hand")
+                    glyph: "settings"
+                    label: qsTr("Settings")
                     outlined: false
-                    onClicked: page.app.settings.leftHanded = !page.app.settings.leftHanded
+                    onClicked: page.settings()
                 },
                 IconButton {
+                    visible: page.width >= Theme.mm(90) // else under Settings: the heading needs its room
                     glyph: Theme.dark ? "sun" : "moon"
                     label: Theme.dark ? qsTr("Light colours for the sun") : qsTr("Dark colours for indoors")
                     outlined: false
@@ -57,8 +60,8 @@ FocusScope {
             Layout.fillWidth: true
             Layout.margins: Theme.pad
             Layout.bottomMargin: 0
-            visible: text !== ""
-            text: page.app.lessons.problem || page.app.bringIn.problem || page.app.notice
+            visible: text !== "" && page.empty
+            text: page.notice
             font.bold: page.app.lessons.problem !== "" || page.app.bringIn.problem !== ""
         }
         TextEntry {
@@ -91,19 +94,26 @@ FocusScope {
             topMargin: Theme.pad
             bottomMargin: Theme.pad
             boundsBehavior: Flickable.StopAtBounds
-            Accessible.role: Accessible.List
-            Accessible.name: qsTr("Lessons")
-            header: Item {
-                width: list.width
-                height: inboxButton.height + Theme.pad
+            // Scrolls away: with large letters it would leave the list no room.
+            header: Column {
+                x: Theme.pad
+                width: list.width - 2 * Theme.pad
+                bottomPadding: Theme.pad
+                spacing: Theme.pad
+                BodyText {
+                    width: parent.width
+                    visible: page.notice !== ""
+                    text: page.notice
+                    font.bold: page.app.lessons.problem !== "" || page.app.bringIn.problem !== ""
+                }
                 ActionButton {
-                    id: inboxButton
-                    x: (list.width - Math.min(list.width - 2 * Theme.pad, Theme.mm(190))) / 2
                     glyph: "folder"
                     text: qsTr("Sent in")
                     onClicked: page.inbox()
                 }
             }
+            Accessible.role: Accessible.List
+            Accessible.name: qsTr("Lessons")
             delegate: LessonDelegate {
                 width: Math.min(list.width - 2 * Theme.pad, Theme.mm(190))
                 x: (list.width - width) / 2

@@ -33,6 +33,9 @@ Window {
     Binding { target: Theme; property: "dark"; value: root.app.settings.dark }
     Binding { target: Theme; property: "leftHanded"; value: root.app.settings.leftHanded }
     Binding { target: Theme; property: "textScale"; value: root.app.settings.textScale }
+    Binding { target: Theme; property: "rightToLeft"; value: root.app.rightToLeft }
+    LayoutMirroring.enabled: root.app.rightToLeft
+    LayoutMirroring.childrenInherit: true
 
     Connections {
         target: root.app
@@ -54,6 +57,7 @@ Window {
         onFilm: root.page = "film"
         onPlayers: root.page = "players"
         onExchange: root.page = "exchange"
+        onSettings: root.page = "settings"
         onOpenSwing: (clip, title) => root.app.openSwing(clip, title)
         onTeach: (lesson, title) => root.app.openTeach(lesson, title)
         onReview: (lesson, title) => root.app.openReview(lesson, title)
@@ -227,6 +231,16 @@ Window {
                 root.playerTab = 0
                 root.page = "player"
             }
+        }
+    }
+    Loader {
+        anchors.fill: parent
+        active: root.page === "settings"
+        focus: active
+        sourceComponent: SettingsPage {
+            settings: root.app.settings
+            focus: true
+            onBack: root.page = "lessons"
         }
     }
     Loader {

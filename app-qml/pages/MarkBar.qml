@@ -33,16 +33,12 @@ Rectangle {
                     Layout.fillWidth: true
                     text: bar.swing.selectedName
                     font.bold: true
-                    elide: Text.ElideRight
-                    wrapMode: Text.NoWrap
                 }
                 BodyText {
                     Layout.fillWidth: true
                     text: bar.swing.selectedText
                     font.pixelSize: Theme.smallSize
                     color: Theme.quiet
-                    elide: Text.ElideRight
-                    maximumLineCount: 2
                 }
             }
             IconButton {
@@ -70,6 +66,7 @@ Rectangle {
             Layout.alignment: Qt.AlignHCenter
             spacing: Theme.gap
             LayoutMirroring.enabled: false
+            LayoutMirroring.childrenInherit: true
             IconButton {
                 glyph: "left"
                 label: qsTr("Mark to the left")

@@ -108,8 +108,12 @@ Item {
         }
     }
     BodyText {
-        anchors.centerIn: parent
-        width: parent.width - 2 * Theme.pad
+        anchors.fill: parent
+        anchors.leftMargin: Theme.pad
+        anchors.rightMargin: Theme.pad
+        verticalAlignment: Text.AlignVCenter
+        fontSizeMode: Text.Fit
+        minimumPixelSize: Math.round(Theme.smallSize / Theme.textScale)
         visible: strip.swing.told && strip.swing.moments.count === 0
         horizontalAlignment: Text.AlignHCenter
         font.pixelSize: Theme.smallSize

@@ -50,7 +50,7 @@ T.AbstractButton {
                     color: Theme.ink
                     font.pixelSize: Theme.bodySize
                     font.bold: true
-                    elide: Text.ElideRight
+                    wrapMode: Text.Wrap
                     textFormat: Text.PlainText
                 }
                 Text {
@@ -58,7 +58,7 @@ T.AbstractButton {
                     text: row.detail
                     color: Theme.quiet
                     font.pixelSize: Theme.smallSize
-                    elide: Text.ElideRight
+                    wrapMode: Text.Wrap
                     textFormat: Text.PlainText
                 }
             }

@@ -82,28 +82,34 @@ FocusScope {
             implicitHeight: Theme.hair
             color: Theme.edge
         }
-        RowLayout {
+        GridLayout {
             id: bar
-            readonly property real half: Math.min((page.width - 2 * Theme.pad - 2 * spacing) / 2, Theme.mm(80))
+            readonly property bool both: page.players.count > 1
+            // Large letters on a phone: one above the other, for half the width would break words.
+            columns: both && page.width < Theme.mm(90) * Theme.textScale / 1.4 ? 1 : 2
+            readonly property real room: page.width - 2 * Theme.pad
+            readonly property real share: Math.min(columns === 1 || !both ? room : (room - Theme.gap) / 2,
+                                                   columns === 1 ? room : Theme.mm(80) * Math.max(1, Theme.textScale / 1.4))
             Layout.fillWidth: true
             Layout.fillHeight: false
             Layout.margins: Theme.pad
-            spacing: Theme.gap
+            columnSpacing: Theme.gap
+            rowSpacing: Theme.gap
             layoutDirection: Theme.leftHanded ? Qt.RightToLeft : Qt.LeftToRight
             ActionButton {
-                Layout.preferredWidth: bar.half
+                Layout.preferredWidth: bar.share
                 Layout.fillHeight: true
-                visible: page.players.count > 1
+                visible: bar.both
                 enabled: page.players.count <= 40
                 glyph: "people"
                 text: qsTr("Group lesson: %1").arg(page.players.count)
                 Accessible.description: qsTr("The players listed here are taught together, one after the other; at most 40")
                 onClicked: page.groupLesson()
             }
-            Item { Layout.fillWidth: true }
             ActionButton {
-                Layout.preferredWidth: bar.half
+                Layout.preferredWidth: bar.share
                 Layout.fillHeight: true
+                Layout.alignment: Theme.leftHanded ? Qt.AlignLeft : Qt.AlignRight
                 primary: true
                 glyph: "plus"
                 text: qsTr("Add a player")

@@ -29,6 +29,7 @@ Flickable {
                 model: flick.swing.unmarked
                 ChoiceChip {
                     required property var modelData
+                    maximumWidth: column.width
                     text: modelData.name
                     checkable: false
                     Accessible.role: Accessible.Button

@@ -14,6 +14,9 @@ Rectangle {
     readonly property alias magnified: stage.magnified
     readonly property alias dragging: stage.dragging
     color: Theme.stage
+    // Sides of the hand, not of the language.
+    LayoutMirroring.enabled: false
+    LayoutMirroring.childrenInherit: true
 
     function cancelGesture(): bool { return stage.cancelGesture() }
 
@@ -43,6 +46,7 @@ Rectangle {
         anchors.top: parent.top
         anchors.margins: Theme.mm(1.2)
         visible: panel.swing.ready && !stage.dragging
+        maximumWidth: parent.width - Theme.target - 4 * Theme.mm(1.2) // beside the buttons
         text: panel.swing.frameText + "  \u00b7  " + panel.swing.timeText
     }
     Column {
@@ -80,6 +84,7 @@ Rectangle {
         anchors.horizontalCenter: parent.horizontalCenter
         anchors.margins: Theme.mm(1.2)
         visible: panel.swing.ready && !panel.swing.told && panel.swing.problem === ""
+        maximumWidth: parent.width - 2 * Theme.mm(1.2)
         text: qsTr("Reading the swing, %1 %").arg(Math.round(100 * panel.swing.progressShare))
     }
     Badge {

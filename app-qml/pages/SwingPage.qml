@@ -105,14 +105,23 @@ FocusScope {
             columns: page.wide ? 2 : 1
             rowSpacing: 0
             columnSpacing: 0
+            // The side of the operator's hand is the same in every language.
+            LayoutMirroring.enabled: false
             layoutDirection: Theme.leftHanded ? Qt.RightToLeft : Qt.LeftToRight
             ColumnLayout {
                 Layout.fillWidth: true
                 Layout.fillHeight: true
                 Layout.preferredHeight: page.wide ? -1 : page.height * (page.marking ? 0.7 : findings.busy ? 0.38 : 0.62)
                 spacing: 0
+                StripPanel {
+                    Layout.fillWidth: true
+                    Layout.fillHeight: true
+                    visible: page.swing.stripShown
+                    swing: page.swing
+                }
                 StagePanel {
                     id: stagePanel
+                    visible: !page.swing.stripShown
                     Layout.fillWidth: true
                     Layout.fillHeight: true
                     swing: page.swing
@@ -128,7 +137,7 @@ FocusScope {
                 MomentStrip {
                     Layout.fillWidth: true
                     Layout.topMargin: Theme.gap
-                    visible: page.wide || !(page.marking || findings.busy)
+                    visible: page.wide || !(page.marking || findings.busy || page.swing.stripShown)
                     swing: page.swing
                     withStills: page.wide && page.height >= Theme.mm(page.marking ? 200 : 135)
                 }
@@ -145,6 +154,8 @@ FocusScope {
                 Layout.fillHeight: true
                 Layout.fillWidth: !page.wide
                 Layout.preferredHeight: page.wide ? -1 : page.height * (page.marking ? 0.22 : findings.busy ? 0.52 : 0.38)
+                // Tabs and a row of the list, however large the letters are.
+                Layout.minimumHeight: page.wide || page.marking ? 0 : page.height * 0.32
                 Layout.preferredWidth: page.wide ? Math.min(Theme.mm(115), Math.max(Theme.mm(70), page.width * 0.36)) : -1
                 swing: page.swing
                 edgeOnTop: !page.wide

@@ -92,6 +92,7 @@ T.AbstractButton {
                 Layout.preferredWidth: Theme.mm(5)
                 Layout.preferredHeight: Theme.mm(5)
                 name: "forward"
+                rightToLeft: Theme.rightToLeft
                 color: Theme.ink
             }
         }

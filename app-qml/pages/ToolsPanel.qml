@@ -64,6 +64,22 @@ Item {
                 Layout.fillWidth: true
                 Layout.fillHeight: true
                 Layout.preferredWidth: 1
+                glyph: "loop"
+                text: qsTr("Play and loop")
+                onClicked: panel.tool = "play"
+            }
+            ActionButton {
+                Layout.fillWidth: true
+                Layout.fillHeight: true
+                Layout.preferredWidth: 1
+                glyph: "strip"
+                text: qsTr("Strip of moments")
+                onClicked: panel.tool = "strip"
+            }
+            ActionButton {
+                Layout.fillWidth: true
+                Layout.fillHeight: true
+                Layout.preferredWidth: 1
                 glyph: "over"
                 text: qsTr("Compare with another swing")
                 enabled: panel.swing.told
@@ -88,7 +104,8 @@ Item {
                 Layout.fillWidth: true
                 font.bold: true
                 text: panel.tool === "moments" ? qsTr("Set a key moment") : panel.tool === "points" ? qsTr("Place a point")
-                    : panel.tool === "draw" ? qsTr("Draw on the picture")
+                    : panel.tool === "draw" ? qsTr("Draw on the picture") : panel.tool === "play" ? qsTr("Play and loop")
+                    : panel.tool === "strip" ? qsTr("Strip of moments")
                     : panel.tool === "shot" ? qsTr("What the ball did") : ""
             }
         }
@@ -97,10 +114,13 @@ Item {
             Layout.fillHeight: true
             active: panel.tool !== "" && panel.visible
             sourceComponent: panel.tool === "moments" ? momentsTool : panel.tool === "points" ? pointsTool
-                           : panel.tool === "draw" ? drawTool : panel.tool === "shot" ? shotTool : null
+                           : panel.tool === "draw" ? drawTool : panel.tool === "play" ? playTool
+                           : panel.tool === "strip" ? stripTool : panel.tool === "shot" ? shotTool : null
         }
     }
     Component { id: momentsTool; MomentsTool { swing: panel.swing } }
+    Component { id: playTool; PlayTool { swing: panel.swing } }
+    Component { id: stripTool; StripTool { swing: panel.swing } }
     Component { id: shotTool; ShotTool { shot: panel.swing.shotRecord } }
     Component { id: drawTool; DrawTool { swing: panel.swing } }
     Component { id: pointsTool; PointsTool { swing: panel.swing } }

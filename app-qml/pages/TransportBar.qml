@@ -18,6 +18,7 @@ Item {
         anchors.rightMargin: Theme.gap
         spacing: Theme.gap
         LayoutMirroring.enabled: false
+        LayoutMirroring.childrenInherit: true
         layoutDirection: Theme.leftHanded ? Qt.RightToLeft : Qt.LeftToRight
         IconButton {
             visible: bar.showPlay

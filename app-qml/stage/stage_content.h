@@ -18,7 +18,7 @@ namespace plumbmark::stage {
 
 /// One line over the picture, in picture coordinates.
 struct StageLine {
-    enum class Kind { body, plumb, shaft, level, before };
+    enum class Kind { body, plumb, shaft, level, before, ghost };
     base::Vec2 a;
     base::Vec2 b;
     Kind kind = Kind::body;
@@ -44,6 +44,8 @@ struct StageContent {
     /// What a number is measured from. While it is shown, only its lines and the marks it needs are.
     std::vector<StageLine> construction;
     std::vector<marks::Landmark> needed;
+    /// Where it would be at the near edge of the good range; drawn with the construction.
+    std::vector<StageLine> ghost;
     std::optional<marks::Landmark> selected;
     QRectF playerBox; ///< the player through the whole swing; empty while unknown
 };

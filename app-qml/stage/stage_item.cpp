@@ -135,6 +135,9 @@ void StageItem::viewMoved() {
 void StageItem::geometryChange(const QRectF& now, const QRectF& before) {
     QQuickItem::geometryChange(now, before);
     overlay_->setSize(now.size());
+    if (dragging() && now.size() != before.size()) {
+        abandon(); // the device was turned: the picture is no longer where the finger took hold of it
+    }
     view_.setItemSize(now.size());
     if (playerShown_) {
         showPlayer();

@@ -20,6 +20,7 @@ const QColor kShaft(240, 228, 66); // pale yellow: lightest of the safe set, on 
 const QColor kPlumb(86, 180, 233); // sky blue: on a dark edge 9.1 : 1
 const QColor kSelected(240, 228, 66);
 const QColor kLevel(255, 178, 102); // light orange: on a dark edge 11.7 : 1
+const QColor kGhost(120, 230, 190); // light bluish green: on a dark edge 13.6 : 1
 
 void edgedLine(QPainter& painter, QPointF a, QPointF b, const QColor& core, double width, double edge,
                Qt::PenStyle style = Qt::SolidLine) {
@@ -151,6 +152,9 @@ void paintOverlay(QPainter& painter, const StageContent& content, const StageVie
         for (const StageLine& line : building ? content.construction : content.extraLines) {
             paintLine(painter, view.toItem(line.a), view.toItem(line.b), line.kind, mm);
         }
+        for (const StageLine& line : content.ghost) {
+            paintLine(painter, view.toItem(line.a), view.toItem(line.b), StageLine::Kind::ghost, mm);
+        }
         for (const StageLine& line : building ? std::vector<StageLine>() : bodyLines(content.marks)) {
             edgedLine(painter, view.toItem(line.a), view.toItem(line.b), kBody, core * 0.8, edge * 0.8);
         }
@@ -189,6 +193,15 @@ void paintLine(QPainter& painter, QPointF a, QPointF b, StageLine::Kind kind, do
         break;
     case StageLine::Kind::level:
         edgedLine(painter, a, b, kLevel, core, edge);
+        break;
+    case StageLine::Kind::ghost:
+        edgedLine(painter, a, b, kGhost, core * 1.3, edge * 1.3, Qt::DotLine);
+        painter.setPen(Qt::NoPen);
+        painter.setBrush(kGhost);
+        for (const QPointF end : {a, b}) {
+            painter.drawEllipse(end, 0.8 * mm, 0.8 * mm);
+        }
+        painter.setBrush(Qt::NoBrush);
         break;
     case StageLine::Kind::before:
         edgedLine(painter, a, b, kBody, core * 0.8, edge, Qt::DashLine);

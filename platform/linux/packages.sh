@@ -14,7 +14,7 @@ build=(
   qml6-module-qtquick qml6-module-qtquick-controls qml6-module-qtquick-layouts qml6-module-qtquick-templates
   qml6-module-qtquick-window qml6-module-qtquick-dialogs qml6-module-qtquick-shapes qml6-module-qtqml
   qml6-module-qtqml-models qml6-module-qtqml-workerscript qml6-module-qt-labs-folderlistmodel
-  qt6-multimedia-dev
+  qt6-multimedia-dev qt6-l10n-tools
   fonts-dejavu-core fonts-noto-core
   npm
 )

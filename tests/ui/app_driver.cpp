@@ -5,9 +5,11 @@
 #include <QFile>
 #include <QQuickItem>
 #include <QQuickWindow>
+#include <QSettings>
 #include <QTest>
 #include <algorithm>
 
+#include "bridge/language.h"
 #include "session/clip_intake.h"
 #include "store/library.h"
 #include "video/writer.h"
@@ -18,12 +20,23 @@ namespace uitest {
 
 namespace {
 constexpr int kWidth = 640, kHeight = 360, kBits = 10, kBlock = 48; // two guards and ten bits: 576 px
+
+/// Tests speak English; an app in the "stretched" language is understood all the same.
+QString plainName(QAccessibleInterface* thing) {
+    return bridge::unstretched(thing->text(QAccessible::Name));
 }
+} // namespace
 
 const std::vector<AppDriver::Screen>& AppDriver::screens() {
     static const std::vector<Screen> kScreens{
         {"phone", 360, 740, 6.3}, {"tablet", 1024, 768, 5.2}, {"desktop", 1440, 900, 3.78}};
     return kScreens;
+}
+
+void AppDriver::prefer(const QString& home, const QString& key, const QVariant& value) {
+    const platform::LinuxPlaces places(platform::LinuxPlaces::Environment{{"HOME", home.toStdString()}});
+    QSettings(QString::fromStdString(places.settingsFile().string()), QSettings::IniFormat)
+        .setValue(key, value);
 }
 
 AppDriver::AppDriver(const QString& home, const Screen& screen, const QString& library,
@@ -56,6 +69,10 @@ QQuickWindow* AppDriver::window() const {
     return app_->window();
 }
 
+bridge::AppModel& AppDriver::model() {
+    return app_->model();
+}
+
 std::vector<QAccessibleInterface*> AppDriver::everything() const {
     std::vector<QAccessibleInterface*> all;
     std::vector<QAccessibleInterface*> open{QAccessible::queryAccessibleInterface(window())};
@@ -75,7 +92,7 @@ std::vector<QAccessibleInterface*> AppDriver::everything() const {
 
 QAccessibleInterface* AppDriver::find(const QString& beginning) const {
     for (QAccessibleInterface* thing : everything()) {
-        if (thing->text(QAccessible::Name).startsWith(beginning)) {
+        if (plainName(thing).startsWith(beginning)) {
             return thing;
         }
     }
@@ -84,7 +101,7 @@ QAccessibleInterface* AppDriver::find(const QString& beginning) const {
 
 QString AppDriver::nameOf(const QString& beginning) const {
     QAccessibleInterface* thing = find(beginning);
-    return thing == nullptr ? QString() : thing->text(QAccessible::Name);
+    return thing == nullptr ? QString() : plainName(thing);
 }
 
 QRect AppDriver::rectOf(QAccessibleInterface* thing) const {
@@ -98,7 +115,7 @@ bool AppDriver::waitFor(const QString& beginning, int milliseconds) const {
 
 QAccessibleInterface* AppDriver::workable(const QString& beginning) const {
     for (QAccessibleInterface* thing : everything()) {
-        if (isInteractive(thing->role()) && thing->text(QAccessible::Name).startsWith(beginning)) {
+        if (isInteractive(thing->role()) && plainName(thing).startsWith(beginning)) {
             const auto* item = qobject_cast<QQuickItem*>(thing->object());
             return item != nullptr && item->isEnabled() ? thing : nullptr;
         }
@@ -111,28 +128,62 @@ bool AppDriver::isEnabled(const QString& beginning) const {
 }
 
 bool AppDriver::tap(const QString& beginning) {
-    QAccessibleInterface* found = workable(beginning);
-    if (found == nullptr) {
+    QAccessibleInterface* found = nullptr;
+    if (!QTest::qWaitFor([&] { return (found = workable(beginning)) != nullptr; }, 3000)) {
         return false;
     }
-    // A person taps what has come to rest: pages lay themselves out in the frame after they appear.
-    QRect rest = rectOf(found);
-    (void)QTest::qWaitFor(
-        [&] {
-            QTest::qWait(20);
-            found = workable(beginning); // a list may have been made anew meanwhile
-            const QRect now = found == nullptr ? QRect() : rectOf(found);
-            return std::exchange(rest, now) == now;
-        },
-        2000);
-    if (found == nullptr) {
-        return false;
+    // A person taps what has come to rest: pages lay themselves out in the frame after they appear, and what
+    // stood in sight may have been moved out of it.
+    for (int i = 0; i < 12; ++i) {
+        QRect rest = rectOf(found);
+        (void)QTest::qWaitFor(
+            [&] {
+                QTest::qWait(20);
+                found = workable(beginning); // a list may have been made anew meanwhile
+                const QRect now = found == nullptr ? QRect() : rectOf(found);
+                return std::exchange(rest, now) == now;
+            },
+            2000);
+        if (found == nullptr) {
+            return false;
+        }
+        if (!scrollTowards(found)) {
+            break;
+        }
     }
-    const QPoint at = rest.center();
+    const QPoint at = rectOf(found).center();
     QTest::touchEvent(window(), finger_).press(0, at, window());
     QTest::touchEvent(window(), finger_).release(0, at, window());
     QCoreApplication::processEvents();
     return true;
+}
+
+bool AppDriver::scrollTowards(QAccessibleInterface* thing) {
+    auto* item = qobject_cast<QQuickItem*>(thing->object());
+    for (QQuickItem* above = item == nullptr ? nullptr : item->parentItem(); above != nullptr;
+         above = above->parentItem()) {
+        if (!above->inherits("QQuickFlickable")) {
+            continue;
+        }
+        const QRectF port = above->mapRectToScene(QRectF(0, 0, above->width(), above->height()));
+        const QPointF middle = item->mapRectToScene(QRectF(0, 0, item->width(), item->height())).center();
+        QPointF way;
+        if (middle.y() < port.top() || middle.y() > port.bottom()) {
+            way.setY(std::clamp(port.center().y() - middle.y(), -0.7 * port.height(), 0.7 * port.height()));
+        } else if (middle.x() < port.left() || middle.x() > port.right()) {
+            way.setX(std::clamp(port.center().x() - middle.x(), -0.7 * port.width(), 0.7 * port.width()));
+        } else {
+            continue;
+        }
+        const QPointF from = port.center() - way / 2;
+        drag(from.toPoint(), (from + way).toPoint(), false);
+        QTest::qWait(120); // held still: no flick
+        release((from + way).toPoint());
+        // Until the list has come to rest.
+        (void)QTest::qWaitFor([&] { return !above->property("moving").toBool(); }, 2000);
+        return true;
+    }
+    return false;
 }
 
 QPoint AppDriver::inWindow(double x, double y) const {
@@ -163,7 +214,7 @@ bool AppDriver::type(const QString& field, const QString& text) {
     };
     (void)QTest::qWaitFor(there, 5000);
     for (QAccessibleInterface* thing : everything()) {
-        if (thing->role() == QAccessible::EditableText && thing->text(QAccessible::Name) == field) {
+        if (thing->role() == QAccessible::EditableText && plainName(thing) == field) {
             tapAt(rectOf(thing).center());
             QTest::keyClick(window(), Qt::Key_A, Qt::ControlModifier);
             QTest::keyClick(window(), Qt::Key_Delete);
@@ -255,6 +306,11 @@ Shelf::Shelf(const QString& home)
 
 base::Id Shelf::shot() {
     return book_.shots(book_.lessons()->front().id)->front().id;
+}
+
+base::Id Shelf::player() {
+    return library_->fact(shot()).ok() ? (*library_->fact(shot()))->path.front()
+                                       : base::Id{base::Id::Bytes{}};
 }
 
 base::Id Shelf::clip() {

@@ -6,6 +6,7 @@
 #include <QImage>
 #include <QPointingDevice>
 #include <QTemporaryDir>
+#include <QVariant>
 #include <functional>
 #include <memory>
 #include <vector>
@@ -26,6 +27,10 @@ class AppDriver {
     };
     static const std::vector<Screen>& screens(); ///< phone, tablet, desktop
 
+    /// Sets what a person may choose on the Settings page, before the app starts: "screen/language", ...
+    static void prefer(const QString& home, const QString& key, const QVariant& value);
+
+    /// `library` empty: HOME/library. `network`: the pose network's bytes, or nothing.
     /// `library` empty: HOME/library. `network`: the pose network's bytes, or nothing. `also` sets what else
     /// the app is given.
     AppDriver(const QString& home, const Screen& screen, const QString& library = {},
@@ -34,6 +39,8 @@ class AppDriver {
     ~AppDriver();
 
     [[nodiscard]] QQuickWindow* window() const;
+    /// For benchmarks, which must know when something has come; tests judge what is shown.
+    [[nodiscard]] plumbmark::bridge::AppModel& model();
     /// First visible thing whose name begins so (depth first); nullptr when there is none.
     [[nodiscard]] QAccessibleInterface* find(const QString& beginning) const;
     [[nodiscard]] QString nameOf(const QString& beginning) const;
@@ -62,6 +69,8 @@ class AppDriver {
     [[nodiscard]] QString untouchable() const;
 
   private:
+    /// Drags the list that holds the thing so that it comes nearer; false when it is in sight.
+    bool scrollTowards(QAccessibleInterface* thing);
     [[nodiscard]] QAccessibleInterface* workable(const QString& beginning) const;
     plumbmark::platform::LinuxPlaces places_;
     double pixelsPerMm_;
@@ -77,6 +86,7 @@ class Shelf {
     [[nodiscard]] plumbmark::store::Library& library() { return *library_; }
     [[nodiscard]] plumbmark::base::Id clip(); ///< of the first shot of the first lesson
     [[nodiscard]] plumbmark::base::Id shot();
+    [[nodiscard]] plumbmark::base::Id player(); ///< of the first lesson
     /// Hand marks and moments set by hand that stand.
     [[nodiscard]] plumbmark::analysis::Request told();
 

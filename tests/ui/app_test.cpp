@@ -12,7 +12,10 @@
 #include <cmath>
 
 #include "app_driver.h"
+#include "awkward/awkward.h"
+#include "awkward/strip.h"
 #include "cli/desktop_files.h"
+#include "page_tour.h"
 #include "session/clip_intake.h"
 #include "session/lesson_book.h"
 #include "store/library.h"
@@ -25,7 +28,20 @@ using uitest::keepWarnings;
 
 namespace {
 
-constexpr int kFrames = 260;
+/// Tall enough that no word lies on the numbers of a clip of 4 to 3.
+constexpr AppDriver::Screen kTall{"tall phone", 360, 1000, 6.3};
+
+/// The number in the strip of the clip on show, the whole clip being fitted into `stage`.
+std::optional<int> stripOnScreen(const AppDriver& app, QRect stage, QSizeF clip) {
+    const QImage shot = app.grab().convertToFormat(QImage::Format_Grayscale8);
+    const double ratio = shot.width() / double(app.window()->width());
+    const double scale = std::min(stage.width() / clip.width(), stage.height() / clip.height());
+    QRectF picture(QPointF(0, 0), clip * scale);
+    picture.moveCenter(QRectF(stage).center());
+    const QImage part = shot.copy(QRectF(picture.topLeft() * ratio, picture.size() * ratio).toRect());
+    return awkward::readStrip({part.constBits(), part.width(), part.height(), part.bytesPerLine()});
+}
+
 struct Stored {
     std::optional<base::Vec2> leadHip;
     std::size_t marks = 0;
@@ -52,7 +68,9 @@ class AppTest : public QObject {
   private:
     QTemporaryDir home_;
     QTemporaryDir markedHome_;
+    awkward::AwkwardClip steps_;
 
+    [[nodiscard]] QSizeF clipSize() const { return QSizeF(steps_.width, steps_.height); }
     static QPoint inWindow(const AppDriver& app, base::Vec2 inClip) {
         return app.inWindow(inClip.x, inClip.y);
     }
@@ -71,7 +89,11 @@ class AppTest : public QObject {
     void initTestCase() {
         QVERIFY(home_.isValid() && markedHome_.isValid());
         QDir(home_.path()).mkdir("Videos");
-        uitest::writeNumberedClip(home_.filePath("Videos/numbers.mp4"), kFrames);
+        const auto made = awkward::make("long-group", home_.path().toStdString());
+        QVERIFY2(made.ok(), made.ok() ? "" : made.error().sentence.c_str());
+        steps_ = *made;
+        QVERIFY(QFile::rename(QString::fromStdString(steps_.path.string()),
+                              home_.filePath("Videos/numbers.mp4")));
 
         uitest::makeMarkedLibrary(markedHome_.path());
     }
@@ -115,10 +137,11 @@ class AppTest : public QObject {
         QVERIFY(app.find("Swing 1, 7-iron") != nullptr);
     }
 
-    // 240 steps on and 240 back, by buttons and by keys: pixels on the screen, label and slider agree each
+    // 500 steps on and 500 back, by buttons and by keys, turning at both ends of a clip whose pictures hang
+    // on each other (one key frame, pyramids of B-frames): pixels on the screen, label and slider agree each
     // time.
     void stepsAreExact() {
-        AppDriver app(home_.path(), AppDriver::screens()[2]);
+        AppDriver app(home_.path(), kTall);
         QVERIFY(app.tap("Swing 1"));
         QVERIFY(app.waitFor("Picture of the swing, Frame", 60000));
         QVERIFY(QTest::qWaitFor([&] { return app.find("Reading the swing") == nullptr; }, 120000));
@@ -129,41 +152,40 @@ class AppTest : public QObject {
             QVERIFY(app.tap("Hide the marks"));
         }
         QTest::keyClick(app.window(), Qt::Key_Home);
+        QAccessibleInterface* stage = app.find("Picture of the swing");
+        QAccessibleInterface* slider = app.find("Place in the clip");
+        const QRect place = app.rectOf(stage);
+        const int frames = static_cast<int>(steps_.numbers.size());
         int wrong = 0;
         const auto check = [&](int frame) {
-            const QString label = QString("Picture of the swing, Frame %1 of %2").arg(frame + 1).arg(kFrames);
-            if (!app.waitFor(label, 5000)) {
-                qWarning("no label %s, but %s", qPrintable(label),
-                         qPrintable(app.nameOf("Picture of the swing")));
-                ++wrong;
-                return;
-            }
-            const QRect stage = app.rectOf(app.find("Picture of the swing"));
-            const QImage shot = app.grab();
-            const int read = uitest::readNumber(shot, stage, shot.width() / double(app.window()->width()));
-            const double slider = app.find("Place in the clip")->valueInterface()->currentValue().toDouble();
-            if (read != frame || std::lround(slider) != frame) {
-                qWarning("frame %d: pixels say %d, slider says %g", frame, read, slider);
+            const QString label = QString("Picture of the swing, Frame %1 of %2").arg(frame + 1).arg(frames);
+            const bool told = QTest::qWaitFor([&] { return stage->text(QAccessible::Name) == label; }, 5000);
+            const std::optional<int> read = stripOnScreen(app, place, clipSize());
+            const double value = slider->valueInterface()->currentValue().toDouble();
+            if (!told || read != steps_.numbers[static_cast<std::size_t>(frame)] ||
+                std::lround(value) != frame) {
+                qWarning("frame %d: label says %s, pixels say %d, slider says %g", frame,
+                         qPrintable(stage->text(QAccessible::Name)), read.value_or(-1), value);
                 ++wrong;
             }
         };
         check(0);
-        for (int frame = 1; frame <= 240; ++frame) {
-            if (frame % 3 == 0) {
-                QVERIFY(app.tap("One frame on"));
+        int frame = 0, on = 0, back = 0;
+        for (int way = 1; on < 500 || back < 500;) {
+            if (frame + way < 0 || frame + way >= frames || (way > 0 ? on : back) >= 500) {
+                way = -way;
+            }
+            frame += way;
+            ++(way > 0 ? on : back);
+            if (frame % 10 == 0) {
+                QVERIFY(app.tap(way > 0 ? "One frame on" : "One frame back"));
             } else {
-                QTest::keyClick(app.window(), Qt::Key_Right);
+                QTest::keyClick(app.window(), way > 0 ? Qt::Key_Right : Qt::Key_Left);
             }
             check(frame);
         }
-        for (int frame = 239; frame >= 0; --frame) {
-            if (frame % 3 == 0) {
-                QVERIFY(app.tap("One frame back"));
-            } else {
-                QTest::keyClick(app.window(), Qt::Key_Left);
-            }
-            check(frame);
-        }
+        QCOMPARE(on, 500);
+        QCOMPARE(back, 500);
         QCOMPARE(wrong, 0);
     }
 
@@ -244,6 +266,47 @@ class AppTest : public QObject {
         QCOMPARE(onDisk(markedHome_.path()).leadHip->x, before.leadHip->x);
     }
 
+    // Turned while a finger holds a mark: the picture is elsewhere, so the mark goes back to where it was.
+    void turningTheDeviceGivesTheMarkBack() {
+        const Stored before = onDisk(markedHome_.path());
+        const QString place = QString::number(before.leadHip->x, 'f', 1);
+        {
+            AppDriver app(markedHome_.path(), AppDriver::screens()[1]);
+            openMarkedSwing(app);
+            const QPoint hip = inWindow(app, *before.leadHip);
+            app.drag(hip, hip + QPoint(70, 10), false);
+            QVERIFY(
+                waitForPoint(app, [&](const QString& t) { return !t.isEmpty() && !t.startsWith(place); }));
+            app.window()->resize(768, 1024);
+            QVERIFY(waitForPoint(app, [&](const QString& t) { return t.startsWith(place); }));
+            app.release(QPoint(300, 300)); // the finger that is still there does nothing any more
+            QTest::qWait(200);
+            QVERIFY(pointText(app).startsWith(place));
+        }
+        QCOMPARE(onDisk(markedHome_.path()).leadHip->x, before.leadHip->x);
+    }
+
+    // The program is killed while a mark is being dragged: what was shown as saved is there, the unfinished
+    // gesture is not.
+    void killedWhileMarkingKeepsWhatWasSaved() {
+        QTemporaryDir home;
+        uitest::makeMarkedLibrary(home.path());
+        QProcess marking;
+        marking.setProcessChannelMode(QProcess::ForwardedErrorChannel);
+        marking.start(QCoreApplication::applicationFilePath(), {"--mark-and-hold", home.path()});
+        QVERIFY(QTest::qWaitFor([&] { return marking.bytesAvailable() > 0; }, 120000));
+        const QList<QByteArray> told = marking.readLine().trimmed().split(' ');
+        QCOMPARE(told.size(), 2);
+        marking.kill(); // SIGKILL: nothing is tidied up
+        QVERIFY(marking.waitForFinished(20000));
+        const Stored kept = onDisk(home.path());
+        QVERIFY(kept.leadHip.has_value());
+        QVERIFY2(std::abs(kept.leadHip->x - told[0].toDouble()) < 0.06,
+                 qPrintable(QString::number(kept.leadHip->x)));
+        QVERIFY(kept.leadHip->x > 355); // it had been moved
+        QVERIFY2(std::abs(told[1].toDouble() - kept.leadHip->x) > 3, "a second drag was under way");
+    }
+
     // On a rendered swing read with the pose network: a moving ankle moves the stance width while the finger
     // is down, and giving the mark back gives the number back.
     void numbersFollowTheFinger() {
@@ -315,84 +378,151 @@ class AppTest : public QObject {
         app.release(ankle + QPoint(70, 0));
     }
 
-    // Every page on every screen in both themes: everything that can be worked has a name and a target of 9.6
-    // mm.
+    // Every page on every screen in both themes: no warning, and everything that can be worked has a name and
+    // a target of 9.6 mm. Nothing is clipped, in the dark theme neither with letters of twice the size in a
+    // language 40 % longer than English, of which no text of the app is left out.
     void tour_data() {
         QTest::addColumn<int>("screen");
         QTest::addColumn<bool>("dark");
         for (int screen = 0; screen < 3; ++screen) {
             for (const bool dark : {false, true}) {
-                QTest::addRow("%s %s", AppDriver::screens()[std::size_t(screen)].name, dark ? "dark" : "sun")
+                QTest::addRow("%s %s", AppDriver::screens()[std::size_t(screen)].name,
+                              dark ? "dark, twice the size, stretched" : "sun")
                     << screen << dark;
             }
         }
     }
+    // A language that is read from right to left turns the pages round, but never the picture, the way of
+    // time or the operator's hand.
+    void readFromTheRight() {
+        AppDriver::prefer(home_.path(), "screen/language", "stretched-rtl");
+        AppDriver app(home_.path(), kTall);
+        const auto inLeftHalf = [&](const char* thing) {
+            return app.rectOf(app.find(thing)).center().x() < app.window()->width() / 2;
+        };
+        QVERIFY(inLeftHalf("Settings")); // actions, else on the right
+        QVERIFY(app.tap("Settings"));
+        QVERIFY(app.waitFor("Size of the letters: 100"));
+        QVERIFY(!inLeftHalf("Back"));
+        QVERIFY(app.rectOf(app.find("Size of the letters: 100")).x() >
+                app.rectOf(app.find("Size of the letters: 125")).x());
+        QVERIFY(app.tap("Back"));
+        QVERIFY(app.openSwing());
+        QVERIFY(!inLeftHalf("Back"));
+        QTest::keyClick(app.window(), Qt::Key_Right);
+        QVERIFY(app.waitFor("Picture of the swing, Frame 2 of"));
+        const QRect stage = app.rectOf(app.find("Picture of the swing"));
+        QVERIFY(!inLeftHalf("Hide the marks")); // the right hand's side, as before
+        QVERIFY(app.tap("Hide the marks"));
+        // Read from the pixels with check bits: a mirrored strip would not be a number.
+        QCOMPARE(stripOnScreen(app, stage, clipSize()), std::optional(steps_.numbers[1]));
+        QVERIFY(app.rectOf(app.find("One frame back")).x() < app.rectOf(app.find("One frame on")).x());
+        QVERIFY(app.tap("Tools")); // of the panels, the last is now the leftmost
+        QVERIFY(app.rectOf(app.find("Tools")).x() < app.rectOf(app.find("Checks")).x());
+        const QStringList clipped = uitest::clippedTexts(app);
+        QVERIFY2(clipped.isEmpty(), qPrintable(clipped.join('\n')));
+        AppDriver::prefer(home_.path(), "screen/language", "en");
+    }
+
+    // German by touch: words, and numbers as Germans write them; the files keep the point.
+    void anotherLanguageIsChosenByTouch() {
+        QTemporaryDir home;
+        uitest::makeMarkedLibrary(home.path());
+        {
+            AppDriver app(home.path(), AppDriver::screens()[0]);
+            QVERIFY(app.tap("Settings"));
+            QVERIFY(app.waitFor("Language: Deutsch"));
+            QVERIFY(app.tap("Language: Deutsch"));
+            QVERIFY2(app.waitFor("Einstellungen"), qPrintable(app.nameOf("Settings")));
+            QVERIFY(app.tap(QString::fromUtf8("Zur\u00fcck")));
+            QVERIFY(app.waitFor("Schwung 1"));
+            QVERIFY(app.tap("Schwung 1"));
+            QVERIFY(app.waitFor("Bild des Schwungs, Bild 1 von 40", 60000));
+            QVERIFY(app.waitFor(QString::fromUtf8("0,000 s"), 60000) ||
+                    app.waitFor("Bild 1 von 40  \u00b7  0,000 s"));
+            QVERIFY(app.waitFor("Standbreite"));
+        }
+        QCOMPARE(onDisk(home.path()).leadHip->x, 350.0);
+        AppDriver again(home.path(), AppDriver::screens()[0]); // remembered
+        QVERIFY(again.waitFor("Stunden"));
+    }
+
     void tour() {
         QFETCH(int, screen);
         QFETCH(bool, dark);
         const AppDriver::Screen& s = AppDriver::screens()[std::size_t(screen)];
+        AppDriver::prefer(markedHome_.path(), "screen/dark", dark);
+        AppDriver::prefer(markedHome_.path(), "screen/textScale", dark ? 2.0 : 1.0);
+        AppDriver::prefer(markedHome_.path(), "screen/language", dark ? "stretched" : "en");
         AppDriver app(markedHome_.path(), s);
-        if (dark != (app.find("Light colours") != nullptr)) {
-            QVERIFY(app.tap(dark ? "Dark colours" : "Light colours"));
-        }
-        const auto look = [&](const char* page) {
-            const QString wrong = app.untouchable();
-            QVERIFY2(wrong.isEmpty(), qPrintable(QString("%1: %2").arg(page, wrong)));
+        QStringList bad;
+        const auto look = [&](const QString& page) {
+            if (const QString b = app.untouchable(); !b.isEmpty()) {
+                bad << page + ", target: " + b;
+            }
+            for (const QString& b : uitest::clippedTexts(app)) {
+                bad << page + ", clipped: " + b;
+            }
+            if (dark) {
+                for (const QString& b :
+                     uitest::untranslatedTexts(app, {"Marked player", "Lesson", "marked.mp4", "plumbmark-",
+                                                     "library", "English", "Deutsch", "Espa"})) {
+                    bad << page + ", untranslated: " + b;
+                }
+            }
+            if (const QString folder = qEnvironmentVariable("PLUMBMARK_TOUR_PICTURES"); !folder.isEmpty()) {
+                app.grab().save(folder + "/" +
+                                QString("%1-%2-%3.png").arg(s.name, dark ? "dark" : "sun", page));
+            }
         };
-        look("lessons");
-        QVERIFY(app.tap("Bring in a clip"));
-        QVERIFY(app.waitFor("Folder Home"));
-        look("pick a film");
-        QVERIFY(app.tap("Film marked.mp4"));
-        QVERIFY(app.waitFor("View: Face-on"));
-        look("answers");
-        QTest::keyClick(app.window(), Qt::Key_Escape);
-        if (app.find("Lessons") == nullptr) {
-            QTest::keyClick(app.window(), Qt::Key_Escape);
+        const QString stopped = uitest::visitEveryPage(app, look);
+        if (!stopped.isEmpty()) {
+            look("where it stopped");
         }
-        openMarkedSwing(app);
-        look("swing, checks");
-        QVERIFY(app.tap("Numbers"));
-        look("swing, numbers");
-        QVERIFY(app.tap("Notes"));
-        QVERIFY(app.find("Film shows posture, not load.") != nullptr);
-        look("swing, notes");
-        QVERIFY(app.tap("Tools"));
-        look("swing, tools");
-        for (const char* tool :
-             {"What the ball did", "Set a key moment", "Place a point", "Draw on the picture"}) {
-            QVERIFY(app.tap(tool));
-            look(tool);
-            QVERIFY2(app.tap("All tools"), tool);
-        }
-        const QPoint ankle = inWindow(app, {270, 330});
-        app.drag(ankle, ankle);
-        QVERIFY(app.waitFor("Trail ankle"));
-        look("swing, mark");
-        QVERIFY(app.tap("Done with this mark"));
-        QVERIFY(app.tap("Back"));
-        QVERIFY(app.waitFor("Lessons"));
-        QVERIFY(app.tap("Players"));
-        QVERIFY(app.waitFor("Player Marked player"));
-        look("players");
-        QVERIFY(app.tap("Player Marked player"));
-        QVERIFY(app.waitFor("Body card"));
-        look("player, today");
-        QVERIFY(app.tap("Body card"));
-        QVERIFY(app.waitFor("Pain now: where?"));
-        look("body card");
-        QVERIFY(app.tap("Back"));
-        QVERIFY(app.waitFor("Body card"));
-        for (const char* tab : {"Lessons", "Swings", "Trend"}) {
-            QVERIFY(app.tap(tab));
-            look(tab);
-        }
-        QVERIFY(app.tap("Change the player's details"));
-        look("player, details");
+        QVERIFY2(stopped.isEmpty(), qPrintable(stopped));
+        QVERIFY2(bad.isEmpty(), qPrintable("\n" + bad.join('\n')));
     }
 };
 
+/// The other side of killedWhileMarkingKeepsWhatWasSaved: moves the lead hip, waits until that is saved,
+/// takes hold of it again, tells both places and waits to be killed.
+int markAndHold(int argc, char** argv) {
+    if (qEnvironmentVariableIsEmpty("DISPLAY") && qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) {
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+    }
+    QGuiApplication application(argc, argv);
+    QAccessible::setActive(true);
+    app::prepareApplication();
+    AppDriver app(QString::fromLocal8Bit(argv[2]), AppDriver::screens()[2]);
+    const auto place = [&] {
+        const QString text = app.descriptionOf("Picture of the swing");
+        return text.mid(text.indexOf(": ") + 2).section(' ', 0, 0);
+    };
+    if (!app.openSwing()) {
+        return 1;
+    }
+    const QPoint hip = app.inWindow(350, 220);
+    app.drag(hip, hip + QPoint(40, 0));
+    if (!QTest::qWaitFor([&] { return app.isEnabled("Undo"); }, 10000)) { // shown as saved: it can be undone
+        return 1;
+    }
+    QTest::qWait(200);
+    const QString saved = place();
+    const QPoint now = app.inWindow(saved.toDouble(), 220);
+    app.drag(now, now + QPoint(60, 0), false);
+    if (!QTest::qWaitFor([&] { return place() != saved; }, 10000)) {
+        return 1;
+    }
+    printf("%s %s\n", qPrintable(saved), qPrintable(place()));
+    fflush(stdout);
+    QTest::qWait(60000);
+    return 0;
+}
+
 int main(int argc, char** argv) {
+    if (argc == 3 && QByteArray(argv[1]) == "--mark-and-hold") {
+        return markAndHold(argc, argv);
+    }
     return uitest::run<AppTest>(argc, argv);
 }
 

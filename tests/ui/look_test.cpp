@@ -3,18 +3,81 @@
 //
 // Colours, sizes and the geometry of the stage.
 #include <QGuiApplication>
+#include <QPainter>
 #include <QQmlComponent>
 #include <QQmlEngine>
 #include <QTest>
+#include <algorithm>
+#include <array>
 #include <cmath>
 #include <memory>
 
 #include "controls/contrast.h"
+#include "controls/status_shape.h"
 #include "stage/stage_painter.h"
 #include "stage/stage_view.h"
 
 using namespace plumbmark;
 using controls::contrastRatio;
+
+namespace {
+
+/// What one kind of eye makes of linear RGB.
+struct Eye {
+    const char* name;
+    double m[3][3];
+};
+
+// Machado, Oliveira & Fernandes 2009, "A physiologically-based model for simulation of color vision
+// deficiency", severity 1.0, for linear RGB; grey by the luminance weights of IEC 61966-2-1 (sRGB).
+constexpr Eye kEyes[] = {
+    {"usual eye", {{1, 0, 0}, {0, 1, 0}, {0, 0, 1}}},
+    {"protanope",
+     {{0.152286, 1.052583, -0.204868}, {0.114503, 0.786281, 0.099216}, {-0.003882, -0.048116, 1.051998}}},
+    {"deuteranope",
+     {{0.367322, 0.860646, -0.227968}, {0.280085, 0.672501, 0.047413}, {-0.011820, 0.042940, 0.968881}}},
+    {"tritanope",
+     {{1.255528, -0.076749, -0.178779}, {-0.078411, 0.930809, 0.147602}, {0.004733, 0.691367, 0.303900}}},
+    {"grey", {{0.2126, 0.7152, 0.0722}, {0.2126, 0.7152, 0.0722}, {0.2126, 0.7152, 0.0722}}}};
+constexpr int kGrey = 4;
+
+double toLinear(double c) {
+    return c <= 0.04045 ? c / 12.92 : std::pow((c + 0.055) / 1.055, 2.4);
+}
+double fromLinear(double c) {
+    c = std::clamp(c, 0.0, 1.0);
+    return c <= 0.0031308 ? 12.92 * c : 1.055 * std::pow(c, 1 / 2.4) - 0.055;
+}
+
+QColor throughEye(const QColor& colour, const Eye& eye) {
+    const double in[3] = {toLinear(colour.redF()), toLinear(colour.greenF()), toLinear(colour.blueF())};
+    double out[3] = {0, 0, 0};
+    for (int row = 0; row < 3; ++row) {
+        for (int column = 0; column < 3; ++column) {
+            out[row] += eye.m[row][column] * in[column];
+        }
+    }
+    return QColor::fromRgbF(float(fromLinear(out[0])), float(fromLinear(out[1])), float(fromLinear(out[2])));
+}
+
+/// CIE 1976 colour difference; sRGB to XYZ after IEC 61966-2-1, white D65.
+double labDistance(const QColor& a, const QColor& b) {
+    const auto lab = [](const QColor& colour) {
+        const double r = toLinear(colour.redF()), g = toLinear(colour.greenF()),
+                     bl = toLinear(colour.blueF());
+        const auto f = [](double t) {
+            return t > 216.0 / 24389 ? std::cbrt(t) : (24389.0 / 27 * t + 16) / 116;
+        };
+        const double x = f((0.4124 * r + 0.3576 * g + 0.1805 * bl) / 0.9505);
+        const double y = f(0.2126 * r + 0.7152 * g + 0.0722 * bl);
+        const double z = f((0.0193 * r + 0.1192 * g + 0.9505 * bl) / 1.089);
+        return std::array{116 * y - 16, 500 * (x - y), 200 * (y - z)};
+    };
+    const auto p = lab(a), q = lab(b);
+    return std::hypot(p[0] - q[0], p[1] - q[1], p[2] - q[2]);
+}
+
+} // namespace
 
 class LookTest : public QObject {
     Q_OBJECT
@@ -97,6 +160,81 @@ class LookTest : public QObject {
             QVERIFY2(dark || controls::contrastInDaylight(c(sign), c(ground), 40000) >= 1.4, sign);
         }
         QVERIFY(contrastRatio(theme_->property("plateInk").value<QColor>(), QColor(Qt::black)) >= 12);
+    }
+
+    // The four statuses are told apart by everybody: in grey and by the three kinds of dichromat, each as a
+    // picture (outline, fill and sign) and, of those that are filled, by colour alone where there is any.
+    void statusesAreToldApart_data() {
+        QTest::addColumn<bool>("dark");
+        QTest::addColumn<int>("eye");
+        for (const bool dark : {false, true}) {
+            for (int eye = 0; eye < static_cast<int>(std::size(kEyes)); ++eye) {
+                QTest::addRow("%s, %s", dark ? "dark" : "sun", kEyes[eye].name) << dark << eye;
+            }
+        }
+    }
+    void statusesAreToldApart() {
+        QFETCH(bool, dark);
+        QFETCH(int, eye);
+        theme_->setProperty("dark", dark);
+        const auto c = [this](const char* name) { return theme_->property(name).value<QColor>(); };
+        const QColor fills[] = {c("statusGood"), c("statusWatch"), c("statusWork"), c("card")};
+        const QColor signs[] = {c("signGood"), c("signWatch"), c("signWork"), c("ink")};
+        std::vector<QImage> seen;
+        for (int level = 0; level < 4; ++level) {
+            controls::StatusShape shape;
+            shape.setSize({48, 48});
+            shape.setLevel(level);
+            shape.setFill(fills[level]);
+            shape.setSign(signs[level]);
+            shape.setInk(c("ink"));
+            QImage picture(48, 48, QImage::Format_RGB32);
+            picture.fill(c("paper"));
+            QPainter painter(&picture);
+            painter.setRenderHint(QPainter::Antialiasing);
+            shape.paint(&painter);
+            for (int y = 0; y < 48; ++y) {
+                for (int x = 0; x < 48; ++x) {
+                    picture.setPixelColor(x, y, throughEye(picture.pixelColor(x, y), kEyes[eye]));
+                }
+            }
+            seen.push_back(picture);
+        }
+        for (std::size_t a = 0; a < 4; ++a) {
+            for (std::size_t b = a + 1; b < 4; ++b) {
+                // Own goal: a fifth of the picture differs clearly (20 CIELAB units; about 2 are just
+                // noticeable, Mokrzycki & Tatol 2011).
+                int clear = 0;
+                for (int y = 0; y < 48; ++y) {
+                    for (int x = 0; x < 48; ++x) {
+                        clear +=
+                            labDistance(seen[a].pixelColor(x, y), seen[b].pixelColor(x, y)) >= 20 ? 1 : 0;
+                    }
+                }
+                QVERIFY2(clear >= 48 * 48 / 5, qPrintable(QString("%1 and %2: %3").arg(a).arg(b).arg(clear)));
+                if (b < 3 && eye != kGrey) {
+                    const double apart =
+                        labDistance(throughEye(fills[a], kEyes[eye]), throughEye(fills[b], kEyes[eye]));
+                    QVERIFY2(apart >= 20,
+                             qPrintable(QString("fills %1 and %2: %3").arg(a).arg(b).arg(apart)));
+                }
+            }
+        }
+    }
+    // What the simulations do to colours whose look is known: a protanope takes red for a dark yellow, a
+    // deuteranope and a protanope cannot tell the pair red and green of like lightness by hue, greys stay
+    // greys.
+    void simulatedEyesAreWhatTheyShouldBe() {
+        for (const Eye& eye : kEyes) {
+            const QColor grey = throughEye(QColor(128, 128, 128), eye);
+            QVERIFY2(std::abs(grey.red() - 128) <= 2 && std::abs(grey.green() - 128) <= 2 &&
+                         std::abs(grey.blue() - 128) <= 2,
+                     eye.name);
+        }
+        const auto hueGap = [](const QColor& c) { return std::abs(c.red() - c.green()); };
+        QVERIFY(hueGap(throughEye(QColor(0, 160, 0), kEyes[2])) < 40);
+        QVERIFY(controls::relativeLuminance(throughEye(Qt::red, kEyes[1])) <
+                0.7 * controls::relativeLuminance(Qt::red));
     }
 
     void sizesAreMillimetres_data() {

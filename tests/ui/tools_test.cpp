@@ -206,6 +206,89 @@ class ToolsTest : public QObject {
         QVERIFY(std::abs(desk.drawings()[0].points[0].x - 450) < 3);
         QVERIFY(std::abs(desk.drawings()[0].points[1].x - 550) < 3);
     }
+
+    // A line of address is copied with one tap, and goes through every picture of the strip.
+    void theStripCarriesALineThroughTheMoments() {
+        AppDriver app(home_.path(), AppDriver::screens()[2]);
+        QVERIFY(app.openSwing());
+        QVERIFY(app.tap("Tools"));
+        QVERIFY(app.tap("Set a key moment"));
+        for (int i = 0; i < 2; ++i) {
+            QTest::keyClick(app.window(), Qt::Key_PageDown);
+        }
+        QVERIFY(app.waitFor("Picture of the swing, Frame 21 of"));
+        QVERIFY(app.tap("Set \u201cTop\u201d here"));
+        QVERIFY(app.waitFor("Top: frame 21, by hand"));
+        QTest::keyClick(app.window(), Qt::Key_PageDown);
+        QVERIFY(app.waitFor("Picture of the swing, Frame 31 of"));
+        QVERIFY(app.tap("Set \u201cImpact\u201d here"));
+        QVERIFY(app.waitFor("Impact: frame 31, by hand"));
+        QVERIFY(app.tap("All tools"));
+        QVERIFY(app.tap("Strip of moments"));
+        // Bright pixels in the upper part of a strip picture: the clip is grey there.
+        const auto bright = [&](const char* moment) {
+            QAccessibleInterface* cell = app.find(QString("Go to %1").arg(moment));
+            if (cell == nullptr) {
+                return -1;
+            }
+            const QImage shot = app.grab();
+            const QRect r = app.rectOf(cell);
+            int count = 0;
+            for (int y = r.top() + 8; y < r.top() + r.height() * 7 / 10; ++y) {
+                for (int x = r.left() + 8; x < r.right() - 8; ++x) {
+                    count += qGray(shot.pixel(x, y)) > 175 ? 1 : 0;
+                }
+            }
+            return count;
+        };
+        for (const char* moment : {"Address", "Top", "Impact"}) {
+            QVERIFY2(QTest::qWaitFor([&] { return bright(moment) >= 0; }, 5000), moment);
+        }
+        QTest::qWait(500);
+        const int before[] = {bright("Address"), bright("Top"), bright("Impact")};
+        QVERIFY(app.tap("Copy from address: Hip line"));
+        const char* moments[] = {"Address", "Top", "Impact"};
+        for (int i = 0; i < 3; ++i) {
+            QVERIFY2(QTest::qWaitFor([&] { return bright(moments[i]) > before[i] + 60; }, 5000), moments[i]);
+        }
+        QVERIFY(app.tap("In the strip: Top"));
+        QVERIFY(QTest::qWaitFor([&] { return app.find("Go to Top") == nullptr; }, 5000));
+        QVERIFY(app.tap("Go to Impact"));
+        QVERIFY(app.waitFor("Picture of the swing, Frame 31 of"));
+        QVERIFY(brightestAt(app, app.inWindow(320, 220)) > 175); // there as well, on the stage
+        QVERIFY(app.tap("Undo"));
+        QVERIFY(QTest::qWaitFor([&] { return brightestAt(app, app.inWindow(320, 220)) < 160; }, 5000));
+    }
+
+    // Round and round between two moments: never past the second, and back at the first.
+    void playingGoesRound() {
+        AppDriver app(home_.path(), AppDriver::screens()[0]);
+        QVERIFY(app.openSwing());
+        QVERIFY(app.tap("Tools"));
+        QVERIFY(app.tap("Play and loop"));
+        QVERIFY(app.tap("Speed: Half"));
+        QVERIFY(app.tap("Round and round from: Top"));
+        QVERIFY(app.waitFor("to: Impact"));
+        QVERIFY(app.tap("to: Impact"));
+        QAccessibleInterface* slider = app.find("Place in the clip");
+        int least = 100, most = -1, turns = 0, last = -1;
+        QVERIFY(QTest::qWaitFor(
+            [&] {
+                const int frame = slider->valueInterface()->currentValue().toInt();
+                if (frame != 0) { // the first frame stands until the loop has begun
+                    least = std::min(least, frame);
+                    most = std::max(most, frame);
+                    turns += last >= 0 && frame < last ? 1 : 0;
+                    last = frame;
+                }
+                return turns >= 2;
+            },
+            10000));
+        QVERIFY2(least >= 20 && most <= 30, qPrintable(QString("%1 to %2").arg(least).arg(most)));
+        QVERIFY(app.tap("Round and round from: No loop"));
+        QVERIFY(app.tap("Pause"));
+        QVERIFY(app.waitFor("Play"));
+    }
 };
 
 int main(int argc, char** argv) {

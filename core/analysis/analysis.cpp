@@ -165,7 +165,14 @@ Outcome conclude(const Evidence& e, const marks::HandMarks& handMarks, const mar
 
     std::optional<swing::HeadPassesBall> passes;
     if (out.ball) {
-        if (const auto hit = club::fitHit(e.shaftEvidence, out.shaft, *out.ball, fitContext(e))) {
+        // Shaft and ball in one picture: where the ball lies as it goes, also for a camera that has moved
+        // since the reference.
+        club::Ball lying = *out.ball;
+        if (lying.lastSeen && !out.track.empty()) {
+            const auto frame = static_cast<int>(marks::frameAt(out.track, *lying.lastSeen));
+            lying.centre = e.ground.fromReference(frame, lying.centre);
+        }
+        if (const auto hit = club::fitHit(e.shaftEvidence, out.shaft, lying, fitContext(e))) {
             passes = swing::HeadPassesBall{hit->time, hit->sigma};
             out.hit = hit;
         }

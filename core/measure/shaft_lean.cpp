@@ -16,6 +16,8 @@ using marks::MomentId;
 
 constexpr double kDegree = std::numbers::pi / 180.0;
 
+constexpr double kButtBehindHands = 0.055; ///< statures
+
 /// + when the grip is nearer the target than the head.
 double leanOf(Vec2 gripToHead) {
     return std::atan2(-gripToHead.x, -gripToHead.y) / kDegree;
@@ -111,8 +113,15 @@ std::optional<double> handsAhead(Probe& p, MomentId m) {
     if (!ball || !stature) {
         return std::nullopt;
     }
-    if (const auto s = p.shaft(m); s && s->butt) {
+    const auto s = p.shaft(m);
+    if (s && s->butt) {
         return (s->butt->x - ball->x) / *stature;
+    }
+    if (s && p.input().hit) {
+        // Both hands cover the grip: its end lies about a hand's breadth behind their middle (hand breadth
+        // 0.05 statures, from memory). The shaft's line passes the hands to within a tenth of that.
+        const double behind = (kButtBehindHands + p.ownNoise(2, 0.015)) * *stature;
+        return (s->grip.x - s->direction.x * behind - ball->x) / *stature + p.ownNoise(3, 0.006);
     }
     const auto butt = p.tryAt(Landmark::club_butt, m);
     if (!butt) {
@@ -135,7 +144,7 @@ Definitions shaftLeanDefinitions() {
         {"shaft_lean",
          faceOn,
          base::Unit::degrees,
-         1,
+         2,
          {MomentId::address, MomentId::impact},
          lean,
          0.3,
@@ -143,7 +152,7 @@ Definitions shaftLeanDefinitions() {
          "The shaft at this moment is too blurred to tell its lean; film at 240 frames per second with a "
          "short shutter "
          "time."},
-        {"hands_ahead", faceOn, base::Unit::statures, 1, {MomentId::impact}, handsAhead, 0.002},
+        {"hands_ahead", faceOn, base::Unit::statures, 2, {MomentId::impact}, handsAhead, 0.002},
         {"shaft_past_level", faceOn, base::Unit::degrees, 1, {MomentId::top}, pastLevel, 0.5},
     };
 }

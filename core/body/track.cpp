@@ -995,9 +995,9 @@ AutoTrack autoTrack(std::span<const Observation> seen, std::span<const base::Sec
             const Vec2 seenSpan = p[Landmark::lead_shoulder]->at - p[Landmark::trail_shoulder]->at;
             const Vec2 told =
                 shoulderSpan(seenSpan, trunk, turnByArms(arms[i], i > highest), openSpan, side, stature);
-            const Vec2 span = seenSpan + (told - seenSpan) * tells;
-            p[Landmark::lead_shoulder]->at = middle + span * 0.5;
-            p[Landmark::trail_shoulder]->at = middle - span * 0.5;
+            const Vec2 half = (seenSpan + (told - seenSpan) * tells) * 0.5;
+            p[Landmark::lead_shoulder]->at = middle + half;
+            p[Landmark::trail_shoulder]->at = middle - half;
         }
     }
 

@@ -31,11 +31,15 @@ std::vector<Option> comparedOptions() {
                                       {"--other-plumb", "X0,Y0,X1,Y1"},
                                       {"--other-capture-fps", "N"},
                                       {"--other-mirrored", ""},
+                                      {"--other-swing", "N"},
                                       {"--other-marks", "FILE"}}) {
         options.push_back({name, value, "the same for the second clip"});
     }
     return options;
 }
+
+constexpr Option kSwingNumber{"--swing", "N",
+                              "of several swings the Nth; without it the last that hit a ball"};
 
 constexpr Option kPassphrase{
     "--passphrase-file", "FILE",
@@ -47,7 +51,7 @@ const std::vector<Command>& table() {
           "Measures one swing: key moments, numbers with their uncertainty, checkpoints.",
           {"CLIP"},
           with(swingOptions(),
-               {{"--swing", "N", "of several swings the Nth; without it the last that hit a ball"},
+               {kSwingNumber,
                 {"--json", "OUT", "write everything as JSON; \"-\" writes it to the terminal"},
                 {"--sheet", "OUT.png", "draw the key-position sheet (.png or .pdf)"},
                 {"--landmarks", "", "put every landmark of every frame into the JSON"}}),
@@ -61,7 +65,8 @@ const std::vector<Command>& table() {
           "Compares two swings at the same positions, or the swings of two lessons.",
           {"FIRST", "SECOND"},
           with(comparedOptions(),
-               {{"--by", "hands|shaft|time|body", "what makes a position the same; without it hands"},
+               {kSwingNumber,
+                {"--by", "hands|shaft|time|body", "what makes a position the same; without it hands"},
                 {"--at", "SECONDS", "find this position of the first clip in the second"},
                 {"--lessons", "", "FIRST and SECOND are lessons: compares their swings of one kind and club"},
                 {"--json", "OUT", "write everything as JSON; \"-\" writes it to the terminal"},
@@ -81,7 +86,7 @@ const std::vector<Command>& table() {
           "Tells which departure comes first and explains others, with rivals.",
           {"[CLIP]"},
           with(swingOptions(),
-               {{"--swing", "N", "of several swings the Nth; without it the last that hit a ball"},
+               {kSwingNumber,
                 {"--lesson", "LESSON", "instead of a clip: all measured swings of a lesson together"},
                 {"--belief", "TEXT", "the student's own explanation, to be answered"},
                 {"--playbook", "FILE", "a playbook of your own"},

@@ -7,9 +7,11 @@
 #include <span>
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "cli/arguments.h"
 #include "cli/cli.h"
+#include "exporting/film_advice.h"
 
 namespace plumbmark::cli {
 
@@ -62,7 +64,8 @@ class Outputs {
     static base::Result<Outputs> check(const Arguments& args, const Services& services,
                                        const std::filesystem::path& clip);
     /// Makes everything first and only then writes.
-    base::Result<void> write(video::Clip& clip, const analysis::Outcome& outcome, const Services& services,
+    base::Result<void> write(video::Clip& clip, const analysis::Outcome& outcome,
+                             std::span<const exporting::Advice> advice, const Services& services,
                              Streams streams) const;
     [[nodiscard]] bool jsonToTerminal() const { return json_ == "-"; }
     void setHeading(std::string heading) { heading_ = std::move(heading); } ///< of the sheet: player, day
@@ -105,8 +108,13 @@ class ProgressLine {
     base::Progress progress_;
 };
 
-/// Checkpoints with sign, word, value and range, good first; then cautions and warnings.
-void printOutcome(std::ostream& out, const analysis::Outcome& outcome, bool unicode);
+/// What would make the next film tell more (exporting/film_advice.h), from the numbers and one picture.
+/// Errors: those of video::Clip::frame.
+base::Result<std::vector<exporting::Advice>> adviceFor(video::Clip& clip, const analysis::Outcome& outcome);
+
+/// Checkpoints with sign, word, value and range, good first; then cautions, warnings and advice.
+void printOutcome(std::ostream& out, const analysis::Outcome& outcome,
+                  std::span<const exporting::Advice> advice, bool unicode);
 
 /// A file's text. Errors (input): "file.missing", "file.is_folder", "file.unreadable", "file.too_large".
 base::Result<std::string> readText(const std::filesystem::path& path, std::size_t most);

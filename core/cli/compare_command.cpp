@@ -24,12 +24,16 @@ namespace {
 using Json = nlohmann::ordered_json;
 
 /// Options that describe the film rather than the player: the second clip never inherits them.
-constexpr std::array<std::string_view, 5> kOfTheFilm{"--roll", "--plumb", "--capture-fps", "--mirrored",
-                                                     "--marks"};
+constexpr std::array<std::string_view, 6> kOfTheFilm{"--roll",     "--plumb", "--capture-fps",
+                                                     "--mirrored", "--marks", "--swing"};
 
 /// The second clip's own options: "--other-hand" where given, else "--hand".
 base::Result<Arguments> secondArguments(const Arguments& args) {
-    static const CommandForm form{"compare", "", {}, swingOptions(), {}};
+    static const CommandForm form = [] {
+        CommandForm made{"compare", "", {}, swingOptions(), {}};
+        made.options.push_back({"--swing", "N", ""});
+        return made;
+    }();
     std::vector<std::string> list;
     for (const Option& option : form.options) {
         const std::string other = "--other-" + std::string(option.name.substr(2));
@@ -54,7 +58,11 @@ struct Swing {
 
 base::Result<Swing> analysedSwing(const std::string& name, const fs::path& path, analysis::Request request,
                                   const Arguments* told, const Services& services, Streams streams) {
-    auto analysed = analyseClip(path, std::move(request), told, services, streams);
+    const auto number = told != nullptr ? readSwingNumber(*told) : base::Result<int>(0);
+    if (!number) {
+        return number.error();
+    }
+    auto analysed = analyseClip(path, std::move(request), told, services, streams, *number);
     if (!analysed) {
         return analysed.error();
     }

@@ -184,11 +184,15 @@ base::Result<int> runLessonAdd(const Arguments& args, const Services& services, 
     if (const auto row = findLesson(book, lesson->hex())) {
         outputs->setHeading(row->playerName + ", " + row->day);
     }
-    if (auto written = outputs->write(**clip, outcome, services, streams); !written) {
+    const auto advice = adviceFor(**clip, outcome);
+    if (!advice) {
+        return advice.error();
+    }
+    if (auto written = outputs->write(**clip, outcome, *advice, services, streams); !written) {
         return written.error();
     }
     if (!outputs->jsonToTerminal()) {
-        printOutcome(streams.out, outcome, services.unicode);
+        printOutcome(streams.out, outcome, *advice, services.unicode);
         streams.out << "\nKept in lesson " << lesson->hex().substr(0, kShortId) << ".\n";
     }
     return kDone;

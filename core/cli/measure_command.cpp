@@ -112,8 +112,17 @@ base::Result<Outputs> Outputs::check(const Arguments& args, const Services& serv
     return outputs;
 }
 
+base::Result<std::vector<exporting::Advice>> adviceFor(video::Clip& clip, const analysis::Outcome& outcome) {
+    const auto quality = exporting::lookAtPictures(clip, outcome);
+    if (!quality) {
+        return quality.error();
+    }
+    return exporting::filmAdvice(outcome, *quality);
+}
+
 base::Result<void> Outputs::write(video::Clip& clip, const analysis::Outcome& outcome,
-                                  const Services& services, Streams streams) const {
+                                  std::span<const exporting::Advice> advice, const Services& services,
+                                  Streams streams) const {
     std::vector<std::byte> drawing;
     if (sheet_) {
         const auto stills = exporting::takeStills(clip, outcome);
@@ -130,7 +139,7 @@ base::Result<void> Outputs::write(video::Clip& clip, const analysis::Outcome& ou
         drawing = std::move(*drawn);
     }
     if (json_) {
-        const std::string text = exporting::measureJson(outcome, {.landmarks = landmarks_});
+        const std::string text = exporting::measureJson(outcome, {.landmarks = landmarks_, .advice = advice});
         if (jsonToTerminal()) {
             streams.out << text;
         } else if (auto written = exporting::writeWhole(*json_, text); !written) {
@@ -227,11 +236,15 @@ base::Result<int> runMeasure(const Arguments& args, const Services& services, St
         return analysed.error();
     }
     const analysis::Outcome& outcome = analysed->outcome;
-    if (auto written = outputs->write(*analysed->clip, outcome, services, streams); !written) {
+    const auto advice = adviceFor(*analysed->clip, outcome);
+    if (!advice) {
+        return advice.error();
+    }
+    if (auto written = outputs->write(*analysed->clip, outcome, *advice, services, streams); !written) {
         return written.error();
     }
     if (!outputs->jsonToTerminal()) {
-        printOutcome(streams.out, outcome, services.unicode);
+        printOutcome(streams.out, outcome, *advice, services.unicode);
     }
     return kDone;
 }

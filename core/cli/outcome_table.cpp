@@ -27,7 +27,8 @@ std::string_view sign(coaching::State state, bool unicode) {
 
 } // namespace
 
-void printOutcome(std::ostream& out, const analysis::Outcome& outcome, bool unicode) {
+void printOutcome(std::ostream& out, const analysis::Outcome& outcome,
+                  std::span<const exporting::Advice> advice, bool unicode) {
     const exporting::Writing writing{unicode};
     const auto& stature = outcome.context.statureMetres;
     out << exporting::contextLine(outcome.context) << "\n";
@@ -89,6 +90,12 @@ void printOutcome(std::ostream& out, const analysis::Outcome& outcome, bool unic
         out << "\nAbout this clip\n";
         for (const auto& warning : warnings) {
             wrapped(out, warning, 2);
+        }
+    }
+    if (!advice.empty()) {
+        out << "\nFor the next film\n";
+        for (const auto& one : advice) {
+            wrapped(out, one.limited + " " + one.change, 2);
         }
     }
 }

@@ -64,16 +64,23 @@ std::string partsCut(const analysis::Outcome& outcome) {
         });
         return frames >= 3; // one or two may be a slip of the tracker
     };
-    std::string parts;
-    const auto add = [&](const char* part) { parts += (parts.empty() ? "" : " and ") + std::string(part); };
+    std::vector<std::string> cutOff;
+    const auto add = [&](const char* part) { cutOff.emplace_back(part); };
     if (cut({Landmark::head_crown, Landmark::head_centre, Landmark::nose})) {
         add("the head");
     }
     if (cut({Landmark::grip, Landmark::lead_wrist, Landmark::trail_wrist})) {
         add("the hands");
     }
+    if (cut({Landmark::club_head})) {
+        add("the club");
+    }
     if (cut({Landmark::lead_ankle, Landmark::trail_ankle, Landmark::lead_toe, Landmark::trail_toe})) {
         add("the feet");
+    }
+    std::string parts;
+    for (std::size_t i = 0; i < cutOff.size(); ++i) {
+        parts += (i == 0 ? "" : i + 1 < cutOff.size() ? ", " : " and ") + cutOff[i];
     }
     return parts;
 }

@@ -197,6 +197,9 @@ std::string measureJson(const analysis::Outcome& outcome, const MeasureJsonOptio
     lines.member("checkpoints", listOf(outcome.checkpoints, checkpointJson));
     lines.member("cautions", listOf(outcome.cautions, cautionJson));
     lines.member("warnings", warningsJson(outcome));
+    lines.member("film_advice", listOf(options.advice, [](const Advice& a) {
+                     return Json{{"id", a.id}, {"limited", a.limited}, {"change", a.change}};
+                 }));
     if (outcome.swing) {
         Json swings = Json::array();
         for (std::size_t i = 0; i < outcome.swings.size(); ++i) {

@@ -2,14 +2,17 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
+#include <span>
 #include <string>
 
 #include "analysis/analysis.h"
+#include "exporting/film_advice.h"
 
 namespace plumbmark::exporting {
 
 struct MeasureJsonOptions {
-    bool landmarks = false; ///< also every landmark of every frame
+    bool landmarks = false;              ///< also every landmark of every frame
+    std::span<const Advice> advice = {}; ///< for the next film
 };
 
 /// The answer of one measurement as JSON text (UTF-8, ends with a line feed). The form is a contract, written

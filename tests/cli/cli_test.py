@@ -348,6 +348,11 @@ class Answers(Case):
         for measurement in answer["measurements"]:
             self.assertNotEqual("value" in measurement, "reason" in measurement)
 
+    def test_of_two_clips_the_second_has_its_own_swing(self):
+        clip = self.clip()
+        self.refused("compare", clip, clip, *SWING, "--other-swing", "2", says="no swing")
+        self.refused("compare", clip, clip, *SWING, "--swing", "1.5", says="whole number")
+
     def test_ascii_terminals_get_ascii(self):
         self.environment["LC_ALL"] = "C"
         text = self.done("measure", self.clip(), *SWING)

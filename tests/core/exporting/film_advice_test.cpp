@@ -91,6 +91,15 @@ TEST(FilmAdvice, FramingDistanceAndMiddle) {
     }
     EXPECT_EQ(idsOf(filmAdvice(o)), std::vector<std::string>{"framing"});
     EXPECT_THAT(filmAdvice(o)[0].limited, HasSubstr("cuts off the hands"));
+    for (auto& frame : o.track) {
+        frame[Landmark::nose] = marks::Mark{{300, 1}, 2, base::Origin::network};
+        frame[Landmark::club_head] = marks::Mark{{0.5, 300}, 2, base::Origin::network};
+    }
+    EXPECT_THAT(filmAdvice(o)[0].limited, HasSubstr("cuts off the head, the hands and the club,"));
+    for (auto& frame : o.track) {
+        frame[Landmark::nose].reset();
+        frame[Landmark::club_head].reset();
+    }
     o.track[0][Landmark::grip].reset();
     o.track[1][Landmark::grip].reset();
     EXPECT_TRUE(filmAdvice(o).empty()) << "two frames may be a slip";

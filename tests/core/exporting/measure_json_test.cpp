@@ -46,6 +46,14 @@ TEST(MeasureJson, TellsTheSwingsOfAClipThatWasLookedThrough) {
         {"number":2,"time_s":9.25,"hit_heard":true,"from_s":6.1,"to_s":12.0,"measured":true}])"));
 }
 
+TEST(MeasureJson, TellsWhatToFilmBetter) {
+    const auto outcome = test::madeUpOutcome();
+    EXPECT_EQ(json::parse(exporting::measureJson(outcome))["film_advice"], json::array());
+    const std::vector<exporting::Advice> advice{{"level", "It hung.", "Hold it \"level\"."}};
+    EXPECT_EQ(json::parse(exporting::measureJson(outcome, {.advice = advice}))["film_advice"],
+              json::parse(R"([{"id":"level","limited":"It hung.","change":"Hold it \"level\"."}])"));
+}
+
 TEST(MeasureJson, TellsNoRealTimeWhileTheCaptureRateIsUnknown) {
     auto outcome = test::madeUpOutcome();
     outcome.timeScale = {1.0, false, "assumed"};

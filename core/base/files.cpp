@@ -2,14 +2,19 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "base/files.h"
 
+#include <algorithm>
 #include <cerrno>
+#include <memory>
 #include <utility>
 #include <vector>
 
+#include <dirent.h>
 #include <fcntl.h>
+#include <ftw.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
+#include "base/guarded.h"
 #include "base/hash.h"
 
 namespace plumbmark::base {
@@ -102,12 +107,13 @@ Result<AtomicFile> AtomicFile::create(fs::path target, FileCalls& calls, IdSourc
         return inputError("file.is_folder",
                           "\"" + target.string() + "\" is a folder; give the name of a file to write.");
     }
-    const fs::path temporary = folderOf(target) / (".plumbmark-" + ids.next().hex() + ".part");
+    fs::path temporary = folderOf(target) / (".plumbmark-" + ids.next().hex() + ".part");
     const int fd = calls.openNew(temporary);
     if (fd < 0) {
         return writeError(fd, target);
     }
-    return AtomicFile(std::move(target), temporary, fd, calls);
+    // From here on nothing may be left behind: moving takes no memory.
+    return AtomicFile(std::move(target), std::move(temporary), fd, calls);
 }
 
 AtomicFile::AtomicFile(AtomicFile&& other) noexcept
@@ -248,6 +254,41 @@ Result<void> makeFolders(const fs::path& folder, FileCalls& calls) {
     return syncPath(folderOf(folder), calls);
 }
 
+Result<std::vector<fs::path>> listFolder(const fs::path& folder) {
+    const std::unique_ptr<DIR, int (*)(DIR*)> open(::opendir(folder.c_str()), ::closedir);
+    std::vector<fs::path> entries;
+    if (open == nullptr && errno == ENOENT) {
+        return entries;
+    }
+    errno = open == nullptr ? errno : 0;
+    if (open != nullptr) {
+        while (const dirent* entry = ::readdir(open.get())) {
+            const std::string_view name = entry->d_name;
+            if (name != "." && name != "..") {
+                entries.push_back(folder / name);
+            }
+            errno = 0;
+        }
+    }
+    if (errno == ENOMEM) {
+        return outOfMemory();
+    }
+    if (errno != 0) {
+        return failure("file.folder_unreadable", "The folder \"" + folder.filename().string() +
+                                                     "\" cannot be read; check the disk and try again.");
+    }
+    std::sort(entries.begin(), entries.end());
+    return entries;
+}
+
+void removeAll(const fs::path& path) noexcept {
+    const auto remove = [](const char* name, const struct stat*, int kind, FTW*) {
+        (void)(kind == FTW_DP || kind == FTW_D || kind == FTW_DNR ? ::rmdir(name) : ::unlink(name));
+        return 0;
+    };
+    ::nftw(path.c_str(), remove, 16, FTW_DEPTH | FTW_PHYS);
+}
+
 Result<StagingFolder> StagingFolder::create(const fs::path& parent, FileCalls& calls, IdSource& ids) {
     if (auto made = makeFolders(parent, calls); !made) {
         return made.error();
@@ -263,8 +304,7 @@ StagingFolder::StagingFolder(StagingFolder&& other) noexcept : path_(std::exchan
 
 StagingFolder::~StagingFolder() {
     if (!path_.empty()) {
-        std::error_code ignored;
-        fs::remove_all(path_, ignored);
+        removeAll(path_);
     }
 }
 

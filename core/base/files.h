@@ -8,6 +8,7 @@
 #include <span>
 #include <string>
 #include <string_view>
+#include <vector>
 
 #include "base/ids.h"
 #include "base/progress.h"
@@ -73,6 +74,15 @@ Result<void> moveIntoPlace(const std::filesystem::path& from, const std::filesys
 
 /// Makes the folder and its parents with mode 0700 where missing.
 Result<void> makeFolders(const std::filesystem::path& folder, FileCalls& calls = systemFileCalls());
+
+/// What a folder holds, sorted by name, without what lies in its folders. One that is not there holds
+/// nothing. (The standard's iterators end the program when memory gives out inside them, and an error in the
+/// middle is easily overlooked: half a list would be half a backup.) Errors (failure):
+/// "file.folder_unreadable".
+Result<std::vector<std::filesystem::path>> listFolder(const std::filesystem::path& folder);
+
+/// Removes a file, or a folder with everything in it; what cannot be removed stays. Links are not followed.
+void removeAll(const std::filesystem::path& path) noexcept;
 
 /// A private folder that goes away with everything in it when this object does.
 class StagingFolder {

@@ -7,6 +7,7 @@
 #include <map>
 #include <set>
 
+#include "base/guarded.h"
 #include "base/hash.h"
 #include "lessonfile/detail/input.h"
 #include "lessonfile/detail/zip.h"
@@ -498,10 +499,8 @@ base::Result<Staged> Reader::read() {
     return std::move(staged_);
 }
 
-} // namespace
-
-base::Result<Summary> write(const fs::path& target, const Contents& contents, const WriteOptions& options,
-                            const base::Progress& progress) {
+base::Result<Summary> written(const fs::path& target, const Contents& contents, const WriteOptions& options,
+                              const base::Progress& progress) {
     Summary summary;
     summary.version = kFormatVersion;
     summary.readableFrom = kReadableFrom;
@@ -675,25 +674,36 @@ base::Result<Summary> write(const fs::path& target, const Contents& contents, co
     return summary;
 }
 
+} // namespace
+
+base::Result<Summary> write(const fs::path& target, const Contents& contents, const WriteOptions& options,
+                            const base::Progress& progress) {
+    return base::guarded([&] { return written(target, contents, options, progress); });
+}
+
 base::Result<Summary> verify(const fs::path& file, const Limits& limits, const base::Progress& progress) {
-    auto input = Input::open(file, "lessonfile.missing", "a lesson file");
-    if (!input) {
-        return input.error();
-    }
-    auto staged = Reader(std::move(*input), limits, progress, nullptr, base::systemFileCalls()).read();
-    if (!staged) {
-        return staged.error();
-    }
-    return std::move(staged->summary);
+    return base::guarded([&]() -> base::Result<Summary> {
+        auto input = Input::open(file, "lessonfile.missing", "a lesson file");
+        if (!input) {
+            return input.error();
+        }
+        auto staged = Reader(std::move(*input), limits, progress, nullptr, base::systemFileCalls()).read();
+        if (!staged) {
+            return staged.error();
+        }
+        return std::move(staged->summary);
+    });
 }
 
 base::Result<Staged> readInto(const fs::path& file, const fs::path& staging, const Limits& limits,
                               const base::Progress& progress, base::FileCalls& calls) {
-    auto input = Input::open(file, "lessonfile.missing", "a lesson file");
-    if (!input) {
-        return input.error();
-    }
-    return Reader(std::move(*input), limits, progress, &staging, calls).read();
+    return base::guarded([&]() -> base::Result<Staged> {
+        auto input = Input::open(file, "lessonfile.missing", "a lesson file");
+        if (!input) {
+            return input.error();
+        }
+        return Reader(std::move(*input), limits, progress, &staging, calls).read();
+    });
 }
 
 } // namespace plumbmark::lessonfile

@@ -8,6 +8,7 @@
 
 #include <sodium.h>
 
+#include "base/guarded.h"
 #include "lessonfile/detail/input.h"
 #include "records/value.h"
 
@@ -66,9 +67,7 @@ base::Error damaged() {
         "seal.damaged", "The sealed file is damaged or was changed; nothing was imported. Ask for it again.");
 }
 
-} // namespace
-
-bool isSealed(const fs::path& file) {
+bool beginsSealed(const fs::path& file) {
     const auto input = detail::Input::open(file, "file.missing", "a file");
     std::string head(kBeginning.size(), '\0');
     return input && input->size() >= static_cast<std::int64_t>(head.size()) &&
@@ -76,9 +75,9 @@ bool isSealed(const fs::path& file) {
            head == kBeginning;
 }
 
-base::Result<void> seal(const fs::path& plain, const fs::path& sealed, std::string_view passphrase,
-                        const SealStrength& strength, const base::Progress& progress,
-                        base::FileCalls& calls) {
+base::Result<void> sealInto(const fs::path& plain, const fs::path& sealed, std::string_view passphrase,
+                            const SealStrength& strength, const base::Progress& progress,
+                            base::FileCalls& calls) {
     if (passphrase.size() < 8) {
         return base::inputError(
             "seal.passphrase_short",
@@ -148,9 +147,9 @@ base::Result<void> seal(const fs::path& plain, const fs::path& sealed, std::stri
     return out->commit();
 }
 
-base::Result<void> unseal(const fs::path& sealed, const fs::path& plain, std::string_view passphrase,
-                          const base::Progress& progress, base::FileCalls& calls) {
-    if (!isSealed(sealed)) {
+base::Result<void> unsealInto(const fs::path& sealed, const fs::path& plain, std::string_view passphrase,
+                              const base::Progress& progress, base::FileCalls& calls) {
+    if (!beginsSealed(sealed)) {
         return base::inputError("seal.not_sealed", "This file is not sealed with a passphrase.");
     }
     const auto input = detail::Input::open(sealed, "file.missing", "a file");
@@ -248,6 +247,23 @@ base::Result<void> unseal(const fs::path& sealed, const fs::path& plain, std::st
         }
     }
     return out->commit();
+}
+
+} // namespace
+
+bool isSealed(const fs::path& file) {
+    return beginsSealed(file);
+}
+
+base::Result<void> seal(const fs::path& plain, const fs::path& sealed, std::string_view passphrase,
+                        const SealStrength& strength, const base::Progress& progress,
+                        base::FileCalls& calls) {
+    return base::guarded([&] { return sealInto(plain, sealed, passphrase, strength, progress, calls); });
+}
+
+base::Result<void> unseal(const fs::path& sealed, const fs::path& plain, std::string_view passphrase,
+                          const base::Progress& progress, base::FileCalls& calls) {
+    return base::guarded([&] { return unsealInto(sealed, plain, passphrase, progress, calls); });
 }
 
 std::string suggestPassphrase() {

@@ -8,6 +8,7 @@
 #include <set>
 
 #include "base/files.h"
+#include "base/guarded.h"
 #include "base/hash.h"
 #include "lessonfile/lessonfile.h"
 #include "lessonfile/seal.h"
@@ -49,9 +50,17 @@ bool isFilesOwnFault(const std::string& key) {
 /// The folder's own number, made by whoever comes first. A choice of one player counts as a place of its own.
 base::Result<base::Id> FolderSync::placeOf(const Options& options) {
     const fs::path marker = options.folder / kMarker;
-    std::ifstream in(marker);
     std::string text;
-    std::getline(in, text);
+    std::error_code error;
+    if (fs::exists(marker, error)) {
+        std::ifstream in(marker);
+        // An empty one, left by a program that was ended, is made anew; one that cannot be read is not.
+        if (!std::getline(in, text) && !in.eof()) {
+            return base::failure("file.unreadable",
+                                 "The shared folder's number cannot be read, so nothing was "
+                                 "exchanged; check the folder and try again.");
+        }
+    }
     std::optional<base::Id> id;
     if (text.starts_with(kMarkerText) && text.size() == kMarkerText.size() + 32) {
         id = base::Id::fromHex(text.substr(kMarkerText.size()));
@@ -70,19 +79,18 @@ base::Result<base::Id> FolderSync::placeOf(const Options& options) {
 
 base::Result<void> FolderSync::takeIn(const Options& options, const base::Id& place,
                                       const base::Progress& progress, Receipt& receipt) {
-    std::error_code error;
-    std::vector<fs::path> files;
-    for (fs::directory_iterator it(options.folder, error), end; !error && it != end; it.increment(error)) {
-        files.push_back(it->path());
+    const auto files = base::listFolder(options.folder);
+    if (!files && files.error().key == base::kMemoryOut) {
+        return files.error();
     }
-    if (error) {
+    std::error_code error;
+    if (!files || !fs::is_directory(options.folder, error)) {
         receipt.away = true; // pulled out while we looked
         return {};
     }
-    std::sort(files.begin(), files.end());
     const std::string own = library_->device().hex().substr(0, 8) + "-";
     LessonExchange exchange(*library_, *clock_);
-    for (const fs::path& file : files) {
+    for (const fs::path& file : *files) {
         const std::string name = file.filename().string();
         if (name == kMarker || isUnfinishedName(name)) {
             continue;
@@ -323,6 +331,11 @@ base::Result<void> FolderSync::send(const Options& options, const base::Id& plac
 }
 
 base::Result<FolderSync::Receipt> FolderSync::run(const Options& options, const base::Progress& progress) {
+    return base::guarded([&] { return exchanged(options, progress); });
+}
+
+base::Result<FolderSync::Receipt> FolderSync::exchanged(const Options& options,
+                                                        const base::Progress& progress) {
     if (library_->readOnly()) {
         return base::inputError("library.read_only", library_->notice());
     }

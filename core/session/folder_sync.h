@@ -48,6 +48,7 @@ class FolderSync {
     base::Result<Receipt> run(const Options& options, const base::Progress& progress = {});
 
   private:
+    base::Result<Receipt> exchanged(const Options& options, const base::Progress& progress);
     base::Result<base::Id> placeOf(const Options& options);
     base::Result<void> takeIn(const Options& options, const base::Id& place, const base::Progress& progress,
                               Receipt& receipt);

@@ -10,6 +10,7 @@
 #include <sstream>
 
 #include "base/files.h"
+#include "base/guarded.h"
 #include "exporting/lesson_page.h"
 #include "lessonfile/seal.h"
 #include "lessonfile/signature.h"
@@ -132,30 +133,40 @@ base::Result<std::vector<std::string>> linesOf(store::Library& library, const ba
 } // namespace
 
 base::Result<std::vector<records::Fact>> LessonExchange::consents(const base::Id& player) {
-    auto facts = library_->factsOf(player, records::kind::consent);
-    if (!facts) {
-        return facts.error();
-    }
-    return records::heads(*facts);
+    return base::guarded([&]() -> base::Result<std::vector<records::Fact>> {
+        auto facts = library_->factsOf(player, records::kind::consent);
+        if (!facts) {
+            return facts.error();
+        }
+        return records::heads(*facts);
+    });
 }
 
 base::Result<void> LessonExchange::mayShare(const base::Id& player) {
-    const auto standing = consents(player);
-    if (!standing) {
-        return standing.error();
-    }
-    return records::allows(*standing, records::scope::share, base::isoDate(clock_->now()));
+    return base::guarded([&]() -> base::Result<void> {
+        const auto standing = consents(player);
+        if (!standing) {
+            return standing.error();
+        }
+        return records::allows(*standing, records::scope::share, base::isoDate(clock_->now()));
+    });
 }
 
 base::Result<bool> LessonExchange::mayShowFace(const base::Id& player) {
-    const auto standing = consents(player);
-    if (!standing) {
-        return standing.error();
-    }
-    return records::mayShowFace(*standing);
+    return base::guarded([&]() -> base::Result<bool> {
+        const auto standing = consents(player);
+        if (!standing) {
+            return standing.error();
+        }
+        return records::mayShowFace(*standing);
+    });
 }
 
 base::Result<void> LessonExchange::noteConsent(const base::Id& player, const records::Consent& consent) {
+    return base::guarded([&] { return noted(player, consent); });
+}
+
+base::Result<void> LessonExchange::noted(const base::Id& player, const records::Consent& consent) {
     if (auto good = check(consent); !good) {
         return good;
     }
@@ -227,6 +238,12 @@ base::Result<void> LessonExchange::addFilms(const base::Id& lesson, const Export
 base::Result<lessonfile::Summary> LessonExchange::exportLesson(const base::Id& lesson, const fs::path& target,
                                                                const ExportOptions& options,
                                                                const base::Progress& progress) {
+    return base::guarded([&] { return exported(lesson, target, options, progress); });
+}
+
+base::Result<lessonfile::Summary> LessonExchange::exported(const base::Id& lesson, const fs::path& target,
+                                                           const ExportOptions& options,
+                                                           const base::Progress& progress) {
     const auto entity = library_->entity(lesson);
     if (!entity) {
         return entity.error();
@@ -345,19 +362,27 @@ base::Result<void> LessonExchange::readFrom(const fs::path& file, const fs::path
 
 base::Result<lessonfile::Summary> LessonExchange::verify(const fs::path& file, const base::Progress& progress,
                                                          const std::string& passphrase) {
-    auto staging = library_->staging();
-    if (!staging) {
-        return staging.error();
-    }
-    fs::path plain;
-    if (auto opened = readFrom(file, staging->path(), passphrase, progress, plain); !opened) {
-        return opened.error();
-    }
-    return lessonfile::verify(plain, {}, progress);
+    return base::guarded([&]() -> base::Result<lessonfile::Summary> {
+        auto staging = library_->staging();
+        if (!staging) {
+            return staging.error();
+        }
+        fs::path plain;
+        if (auto opened = readFrom(file, staging->path(), passphrase, progress, plain); !opened) {
+            return opened.error();
+        }
+        return lessonfile::verify(plain, {}, progress);
+    });
 }
 
 base::Result<LessonExchange::Receipt>
 LessonExchange::import(const fs::path& file, const base::Progress& progress, const std::string& passphrase) {
+    return base::guarded([&] { return imported(file, progress, passphrase); });
+}
+
+base::Result<LessonExchange::Receipt> LessonExchange::imported(const fs::path& file,
+                                                               const base::Progress& progress,
+                                                               const std::string& passphrase) {
     if (library_->readOnly()) {
         return base::inputError("library.read_only", library_->notice());
     }
@@ -468,15 +493,25 @@ base::Result<void> LessonExchange::rememberSender(const std::string& publicKey, 
     if (publicKey.size() != 64 || name.empty() || name.size() > 200 || name.find('\n') != std::string::npos) {
         return base::inputError("sender.bad", "A sender needs a signed file and a short name; try again.");
     }
-    const fs::path file = library_->folder() / kSendersFile;
-    std::string text;
-    std::ifstream in(file);
-    for (std::string line; std::getline(in, line);) {
-        if (!line.starts_with(publicKey)) {
-            text += line + "\n";
+    return base::guarded([&]() -> base::Result<void> {
+        const fs::path file = library_->folder() / kSendersFile;
+        std::string text;
+        std::error_code error;
+        if (fs::exists(file, error)) {
+            std::ifstream in(file);
+            for (std::string line; std::getline(in, line);) {
+                if (!line.starts_with(publicKey)) {
+                    text += line + "\n";
+                }
+            }
+            if (!in.eof()) { // written anew from half of it, names would be lost
+                return base::failure("file.unreadable",
+                                     "The names of known devices cannot be read, so nothing "
+                                     "was changed; check the disk and try again.");
+            }
         }
-    }
-    return base::replaceFile(file, text + publicKey + " " + name + "\n");
+        return base::replaceFile(file, text + publicKey + " " + name + "\n");
+    });
 }
 
 std::string LessonExchange::Receipt::sentence() const {

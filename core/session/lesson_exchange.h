@@ -89,6 +89,12 @@ class LessonExchange {
     base::Result<std::vector<records::Fact>> consents(const base::Id& player);
 
   private:
+    // The public calls without their border (see base/guarded.h).
+    base::Result<lessonfile::Summary> exported(const base::Id& lesson, const std::filesystem::path& target,
+                                               const ExportOptions& options, const base::Progress& progress);
+    base::Result<Receipt> imported(const std::filesystem::path& file, const base::Progress& progress,
+                                   const std::string& passphrase);
+    base::Result<void> noted(const base::Id& player, const records::Consent& consent);
     base::Result<void> readFrom(const std::filesystem::path& file, const std::filesystem::path& staging,
                                 const std::string& passphrase, const base::Progress& progress,
                                 std::filesystem::path& plain);

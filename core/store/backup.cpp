@@ -4,9 +4,11 @@
 
 #include <algorithm>
 #include <array>
+#include <iterator>
 #include <map>
 #include <set>
 
+#include "base/guarded.h"
 #include "base/hash.h"
 #include "records/fact.h"
 #include "store/detail/backup_folder.h"
@@ -77,6 +79,10 @@ base::Error damagedBackup(std::string_view what) {
     return base::failure("backup.damaged", "This backup is damaged (" + std::string(what) +
                                                "); nothing was changed. Choose another one.");
 }
+/// `why` kept it from being read: that is no damage when it was only the memory.
+base::Error unreadableBackup(const base::Error& why, std::string_view what) {
+    return why.key == base::kMemoryOut ? why : damagedBackup(what);
+}
 
 /// The film's name again in another folder: a hard link, or a copy where links cannot be.
 base::Result<void> linkOrCopy(const fs::path& from, const fs::path& to, bool link,
@@ -97,13 +103,13 @@ base::Result<void> linkOrCopy(const fs::path& from, const fs::path& to, bool lin
 
 base::Result<void> takeFilms(const fs::path& from, const fs::path& to, bool link,
                              const base::Progress& progress, base::FileCalls& calls) {
-    std::error_code error;
-    std::vector<fs::path> films;
-    for (fs::recursive_directory_iterator it(from, error), end; !error && it != end; it.increment(error)) {
-        if (it->is_regular_file(error) && base::isSha256Hex(it->path().filename().string())) {
-            films.push_back(it->path());
-        }
+    const auto files = detail::filmFiles(from);
+    if (!files) {
+        return files.error();
     }
+    std::vector<fs::path> films;
+    std::copy_if(files->begin(), files->end(), std::back_inserter(films),
+                 [](const fs::path& file) { return base::isSha256Hex(file.filename().string()); });
     for (std::size_t i = 0; i < films.size(); ++i) {
         const fs::path target = to / films[i].parent_path().filename() / films[i].filename();
         if (auto made = base::makeFolders(target.parent_path(), calls); !made) {
@@ -129,7 +135,7 @@ base::Result<BackupState> stateOf(Database& db, Depth depth) {
     const auto application = db.number("PRAGMA application_id");
     const auto version = db.number("PRAGMA user_version");
     if (!application || !version) {
-        return damagedBackup("its database");
+        return unreadableBackup(application ? version.error() : application.error(), "its database");
     }
     if (*application != detail::kApplicationId || *version < 1) {
         return base::inputError("backup.not_ours",
@@ -146,10 +152,14 @@ base::Result<BackupState> stateOf(Database& db, Depth depth) {
           std::pair{"PRAGMA foreign_key_check", ""}}) {
         auto query = db.query(pragma);
         bool sound = true;
-        auto read = detail::forEachRow(
-            query, [&, g = std::string_view(good)](Statement& row) { sound = sound && row.view(0) == g; });
+        auto read =
+            detail::forEachRow(query, [&, g = std::string_view(good)](Statement& row) -> base::Result<void> {
+                sound = sound && row.view(0) == g;
+                return detail::tellsWantOfMemory(row.view(0)) ? base::Result<void>(base::outOfMemory())
+                                                              : base::Result<void>();
+            });
         if (!read || !sound) {
-            return damagedBackup("its database");
+            return read ? damagedBackup("its database") : unreadableBackup(read.error(), "its database");
         }
     }
     BackupState state;
@@ -166,7 +176,7 @@ base::Result<BackupState> stateOf(Database& db, Depth depth) {
         ++state.records;
     });
     if (!read || !readable) {
-        return damagedBackup("a record");
+        return read ? damagedBackup("a record") : unreadableBackup(read.error(), "a record");
     }
     return state;
 }
@@ -180,11 +190,12 @@ std::string_view name(BackupKind kind) {
 
 std::vector<Backup> listBackupsIn(const fs::path& backups) {
     std::vector<Backup> found;
-    std::error_code error;
-    for (fs::directory_iterator it(backups, error), end; !error && it != end; it.increment(error)) {
+    // What cannot be listed is not there to choose from.
+    const auto folders = base::listFolder(backups);
+    for (const fs::path& folder : folders ? *folders : std::vector<fs::path>()) {
         std::error_code ignored;
-        if (fs::is_regular_file(it->path() / "library.db", ignored)) {
-            if (auto backup = fromName(it->path())) {
+        if (fs::is_regular_file(folder / "library.db", ignored)) {
+            if (auto backup = fromName(folder)) {
                 found.push_back(std::move(*backup));
             }
         }
@@ -224,8 +235,9 @@ std::vector<Backup> outdated(const std::vector<Backup>& backups) {
     return gone;
 }
 
-base::Result<BackupState> checkBackup(const fs::path& backup, bool readFilms,
-                                      const base::Progress& progress) {
+namespace {
+
+base::Result<BackupState> checked(const fs::path& backup, bool readFilms, const base::Progress& progress) {
     std::error_code error;
     if (!fs::is_regular_file(backup / "library.db", error)) {
         return base::inputError("backup.missing", "There is no backup in \"" + backup.filename().string() +
@@ -233,7 +245,7 @@ base::Result<BackupState> checkBackup(const fs::path& backup, bool readFilms,
     }
     auto db = Database::open(backup / "library.db", Database::Mode::readOnly);
     if (!db) {
-        return damagedBackup("its database");
+        return unreadableBackup(db.error(), "its database");
     }
     auto state = stateOf(*db, Depth::everything);
     if (!state) {
@@ -270,8 +282,8 @@ base::Result<BackupState> checkBackup(const fs::path& backup, bool readFilms,
     return state;
 }
 
-base::Result<Backup> copyBackup(const Backup& backup, const fs::path& folder, const base::Progress& progress,
-                                base::FileCalls& calls) {
+base::Result<Backup> copied(const Backup& backup, const fs::path& folder, const base::Progress& progress,
+                            base::FileCalls& calls) {
     std::error_code error;
     if (!fs::is_directory(folder, error)) {
         return base::inputError("file.folder_missing", "There is no folder \"" + folder.string() +
@@ -283,23 +295,22 @@ base::Result<Backup> copyBackup(const Backup& backup, const fs::path& folder, co
         return base::inputError("backup.there", "This backup is in that folder already.");
     }
     const auto stop = [&](const base::Error& why) {
-        std::error_code ignored;
-        fs::remove_all(making, ignored);
+        base::removeAll(making);
         return why;
     };
-    fs::remove_all(making, error); // of an interrupted run
+    base::removeAll(making); // of an interrupted run
     if (auto made = base::makeFolders(making, calls); !made) {
         return stop(made.error());
     }
-    if (const auto copied =
+    if (const auto there =
             base::copyFile(backup.folder / "library.db", making / "library.db", progress, calls);
-        !copied) {
-        return stop(copied.error());
+        !there) {
+        return stop(there.error());
     }
     if (auto done = takeFilms(backup.folder / "media", making / "media", false, progress, calls); !done) {
         return stop(done.error());
     }
-    if (const auto state = checkBackup(making, true, progress); !state) {
+    if (const auto state = checked(making, true, progress); !state) {
         return stop(state.error());
     }
     if (auto moved = base::moveIntoPlace(making, target, calls); !moved) {
@@ -310,8 +321,8 @@ base::Result<Backup> copyBackup(const Backup& backup, const fs::path& folder, co
     return copy;
 }
 
-base::Result<RestoreReceipt> restoreBackup(const LibraryOptions& options, const fs::path& backup,
-                                           const base::Progress& progress) {
+base::Result<RestoreReceipt> restored(const LibraryOptions& options, const fs::path& backup,
+                                      const base::Progress& progress) {
     if (auto made = base::makeFolders(options.folder, *options.calls); !made) {
         return made.error();
     }
@@ -322,7 +333,7 @@ base::Result<RestoreReceipt> restoreBackup(const LibraryOptions& options, const 
     if (!lock->alone()) {
         return detail::databaseError(SQLITE_BUSY);
     }
-    const auto state = checkBackup(backup, false, progress);
+    const auto state = checked(backup, false, progress);
     if (!state) {
         return state.error();
     }
@@ -348,8 +359,8 @@ base::Result<RestoreReceipt> restoreBackup(const LibraryOptions& options, const 
     }
     std::set<std::string> films; // that the restored library names
     const fs::path fresh = stage->path() / "library.db";
-    if (const auto copied = base::copyFile(backup / "library.db", fresh, progress, *options.calls); !copied) {
-        return copied.error();
+    if (const auto there = base::copyFile(backup / "library.db", fresh, progress, *options.calls); !there) {
+        return there.error();
     }
     {
         auto db = Database::open(fresh, Database::Mode::readWrite);
@@ -454,13 +465,51 @@ base::Result<RestoreReceipt> restoreBackup(const LibraryOptions& options, const 
     return receipt;
 }
 
+} // namespace
+
+base::Result<BackupState> checkBackup(const fs::path& backup, bool readFilms,
+                                      const base::Progress& progress) {
+    return base::guarded([&] { return checked(backup, readFilms, progress); });
+}
+base::Result<Backup> copyBackup(const Backup& backup, const fs::path& folder, const base::Progress& progress,
+                                base::FileCalls& calls) {
+    return base::guarded([&] { return copied(backup, folder, progress, calls); });
+}
+base::Result<RestoreReceipt> restoreBackup(const LibraryOptions& options, const fs::path& backup,
+                                           const base::Progress& progress) {
+    return base::guarded([&] { return restored(options, backup, progress); });
+}
+
 namespace detail {
+
+base::Result<std::vector<fs::path>> filmFiles(const fs::path& media) {
+    std::vector<fs::path> files;
+    const auto folders = base::listFolder(media); // by the first two digits
+    if (!folders) {
+        return folders.error();
+    }
+    for (const fs::path& folder : *folders) {
+        std::error_code ignored;
+        if (!fs::is_directory(fs::symlink_status(folder, ignored))) {
+            continue;
+        }
+        const auto inside = base::listFolder(folder);
+        if (!inside) {
+            return inside.error();
+        }
+        std::copy_if(inside->begin(), inside->end(), std::back_inserter(files), [](const fs::path& file) {
+            std::error_code gone;
+            return fs::is_regular_file(fs::symlink_status(file, gone));
+        });
+    }
+    return files;
+}
 
 void removeBackup(const fs::path& backup) {
     std::error_code ignored;
     const fs::path going = backup.parent_path() / (std::string(kMaking) + backup.filename().string());
     fs::rename(backup, going, ignored);
-    fs::remove_all(ignored ? backup : going, ignored);
+    base::removeAll(ignored ? backup : going);
 }
 
 base::Result<Backup> makeBackup(Database& db, const LibraryOptions& options, BackupKind kind) {
@@ -469,17 +518,19 @@ base::Result<Backup> makeBackup(Database& db, const LibraryOptions& options, Bac
         return made.error();
     }
     std::error_code error;
-    for (fs::directory_iterator it(backups, error), end; !error && it != end; it.increment(error)) {
-        if (it->path().filename().string().starts_with(kMaking)) {
-            std::error_code ignored; // of an interrupted run
-            fs::remove_all(it->path(), ignored);
+    const auto there = base::listFolder(backups);
+    if (!there) {
+        return there.error();
+    }
+    for (const fs::path& path : *there) {
+        if (path.filename().string().starts_with(kMaking)) {
+            base::removeAll(path); // of an interrupted run
         }
     }
     const std::string called = nameFor(kind, options.clock->now(), *options.ids);
     const fs::path making = backups / (std::string(kMaking) + called);
     const auto stop = [&](const base::Error& why) {
-        std::error_code ignored;
-        fs::remove_all(making, ignored);
+        base::removeAll(making);
         return why;
     };
     if (auto made = base::makeFolders(making, *options.calls); !made) {
@@ -496,7 +547,8 @@ base::Result<Backup> makeBackup(Database& db, const LibraryOptions& options, Bac
             return stop(copy.error());
         }
         if (const auto state = stateOf(*copy, Depth::structure); !state) {
-            return stop(databaseError(SQLITE_CORRUPT));
+            return stop(state.error().key == base::kMemoryOut ? state.error()
+                                                              : databaseError(SQLITE_CORRUPT));
         }
     }
     if (auto done = takeFilms(options.folder / "media", making / "media", true, {}, *options.calls); !done) {

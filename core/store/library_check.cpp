@@ -1,5 +1,6 @@
 // Copyright 2026 The Plumbmark authors
 // SPDX-License-Identifier: Apache-2.0
+#include "base/guarded.h"
 #include "base/hash.h"
 #include "store/detail/sqlite_library.h"
 
@@ -13,11 +14,15 @@ base::Result<std::vector<std::string>> SqliteLibrary::check(bool readFilms, cons
     for (const auto& [pragma, good] :
          {std::pair{"PRAGMA integrity_check(20)", "ok"}, std::pair{"PRAGMA foreign_key_check", ""}}) {
         auto query = db_.query(pragma);
-        auto read = forEachRow(query, [&, g = std::string_view(good)](Statement& row) {
+        auto read = forEachRow(query, [&, g = std::string_view(good)](Statement& row) -> base::Result<void> {
+            if (tellsWantOfMemory(row.view(0))) {
+                return base::outOfMemory();
+            }
             if (row.view(0) != g && troubles.size() < 20) {
                 troubles.push_back("The database is damaged: " + row.text(0) +
                                    ". Put a backup in its place (\"plumbmark restore\").");
             }
+            return {};
         });
         if (!read) {
             return read.error();

@@ -5,6 +5,7 @@
 #include <cerrno>
 
 #include "base/hash.h"
+#include "store/detail/backup_folder.h"
 #include "store/detail/sqlite_library.h"
 
 namespace plumbmark::store::detail {
@@ -67,17 +68,16 @@ base::Result<bool> SqliteLibrary::filmIsNamed(std::string_view sha256) {
 
 /// At a start alone on the library: films that an interrupted run copied in but never named.
 base::Result<void> SqliteLibrary::sweepFilms() {
-    std::error_code error;
-    const fs::path media = options_.folder / "media";
-    if (!fs::is_directory(media, error)) {
-        return {};
+    const auto files = detail::filmFiles(options_.folder / "media");
+    if (!files) {
+        return files.error();
     }
     std::vector<fs::path> unused;
-    for (fs::recursive_directory_iterator it(media, error), end; !error && it != end; it.increment(error)) {
-        const std::string name = it->path().filename().string();
+    for (const fs::path& path : *files) {
+        const std::string name = path.filename().string();
         // Only what this program puts there: films and its own unfinished copies.
         const bool film = base::isSha256Hex(name);
-        if (!it->is_regular_file(error) || !(film || name.rfind(".plumbmark-", 0) == 0)) {
+        if (!film && name.rfind(".plumbmark-", 0) != 0) {
             continue;
         }
         if (film) {
@@ -89,7 +89,7 @@ base::Result<void> SqliteLibrary::sweepFilms() {
                 continue;
             }
         }
-        unused.push_back(it->path());
+        unused.push_back(path);
     }
     for (const fs::path& path : unused) {
         options_.calls->remove(path);
@@ -99,18 +99,17 @@ base::Result<void> SqliteLibrary::sweepFilms() {
 
 /// What programs have kept beside the library about one film, in cache/ under names that begin with its
 /// SHA-256: it tells about the player as the film does.
-void SqliteLibrary::dropKept(const std::string& film) {
-    std::error_code error;
-    std::vector<fs::path> kept;
-    for (fs::directory_iterator it(options_.folder / "cache", error), end; !error && it != end;
-         it.increment(error)) {
-        if (it->path().filename().string().rfind(film, 0) == 0) {
-            kept.push_back(it->path());
+base::Result<void> SqliteLibrary::dropKept(const std::string& film) {
+    const auto kept = base::listFolder(options_.folder / "cache");
+    if (!kept) {
+        return kept.error();
+    }
+    for (const fs::path& file : *kept) {
+        if (file.filename().string().rfind(film, 0) == 0) {
+            options_.calls->remove(file);
         }
     }
-    for (const fs::path& file : kept) {
-        options_.calls->remove(file);
-    }
+    return {};
 }
 
 /// Removes films that no clip names any more. Inside a writing transaction, so that nobody can begin to name
@@ -137,7 +136,9 @@ base::Result<void> SqliteLibrary::dropFilms(const std::set<std::string>& films) 
                                  "A film that was erased could not be removed; close other programs that "
                                  "use it. It goes at the next start.");
         }
-        dropKept(film);
+        if (auto gone = dropKept(film); !gone) {
+            return gone;
+        }
     }
     return transaction->commit();
 }

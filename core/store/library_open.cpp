@@ -5,8 +5,10 @@
 #include <array>
 #include <cstdlib>
 
+#include "base/guarded.h"
 #include "store/backup.h"
 #include "store/detail/backup_folder.h"
+#include "store/detail/guarded_library.h"
 #include "store/detail/schema.h"
 #include "store/detail/sqlite_library.h"
 
@@ -42,7 +44,7 @@ base::Result<void> SqliteLibrary::start() {
     if (lock_.alone() && !readOnly_) {
         // Nobody else is at work: what an interrupted run left behind can go.
         std::error_code ignored;
-        fs::remove_all(options_.folder / "staging", ignored);
+        base::removeAll(options_.folder / "staging");
         if (auto dropped = sweepFilms(); !dropped) {
             return dropped;
         }
@@ -95,6 +97,8 @@ base::Result<void> makeLibrary(const fs::path& file, const LibraryOptions& optio
     return base::moveIntoPlace(fresh, file, *options.calls);
 }
 
+base::Result<std::unique_ptr<Library>> openLibrary(const LibraryOptions& options);
+
 } // namespace
 
 base::Result<fs::path> defaultLibraryFolder() {
@@ -117,6 +121,12 @@ base::Result<fs::path> defaultLibraryFolder() {
 }
 
 base::Result<std::unique_ptr<Library>> Library::open(const LibraryOptions& options) {
+    return base::guarded([&] { return openLibrary(options); });
+}
+
+namespace {
+
+base::Result<std::unique_ptr<Library>> openLibrary(const LibraryOptions& options) {
     std::error_code error;
     const fs::path file = options.folder / "library.db";
     if (fs::exists(options.folder, error) && !fs::is_directory(options.folder, error)) {
@@ -244,7 +254,9 @@ base::Result<std::unique_ptr<Library>> Library::open(const LibraryOptions& optio
             return filled.error();
         }
     }
-    return std::unique_ptr<Library>(std::move(library));
+    return std::unique_ptr<Library>(std::make_unique<detail::GuardedLibrary>(std::move(library)));
 }
+
+} // namespace
 
 } // namespace plumbmark::store

@@ -355,17 +355,15 @@ base::Result<void> SqliteLibrary::leaveNoTrace(const std::set<std::string>& film
     const auto emptied = db_.exec("VACUUM");
     const auto written = db_.exec("PRAGMA wal_checkpoint(TRUNCATE)");
     // Old copies still hold what was erased: one fresh copy takes their place.
-    std::vector<fs::path> old;
-    std::error_code error;
-    for (fs::directory_iterator it(options_.folder / "backups", error), end; !error && it != end;
-         it.increment(error)) {
-        old.push_back(it->path());
+    const auto old = base::listFolder(options_.folder / "backups");
+    if (!old) {
+        return old.error(); // the next start goes on with it
     }
-    if (!old.empty()) {
+    if (!old->empty()) {
         if (auto fresh = makeBackup(db_, options_, BackupKind::afterErasing); !fresh) {
             return fresh.error();
         }
-        for (const fs::path& copy : old) {
+        for (const fs::path& copy : *old) {
             removeBackup(copy);
         }
     }

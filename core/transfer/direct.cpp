@@ -18,6 +18,7 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
+#include "base/guarded.h"
 #include "base/hash.h"
 #include "transfer/detail/channel.h"
 
@@ -276,8 +277,10 @@ std::vector<std::string> ownAddresses() {
     return addresses;
 }
 
-base::Result<SendReceipt> sendFile(const fs::path& path, const SendOptions& options,
-                                   const base::Progress& progress) {
+namespace {
+
+base::Result<SendReceipt> sent(const fs::path& path, const SendOptions& options,
+                               const base::Progress& progress) {
     const auto hash = base::sha256OfFile(path, progress);
     if (!hash) {
         return hash.error();
@@ -355,8 +358,8 @@ base::Result<SendReceipt> sendFile(const fs::path& path, const SendOptions& opti
               "stopped.");
 }
 
-base::Result<ReceiveReceipt> receiveFile(const Ticket& ticket, const ReceiveOptions& options,
-                                         const base::Progress& progress) {
+base::Result<ReceiveReceipt> received(const Ticket& ticket, const ReceiveOptions& options,
+                                      const base::Progress& progress) {
     if (ticket.addresses.empty() || ticket.port == 0 || sodium_init() < 0) {
         return base::inputError("transfer.ticket", "This is no ticket of a sending; copy all of it.");
     }
@@ -401,18 +404,18 @@ base::Result<ReceiveReceipt> receiveFile(const Ticket& ticket, const ReceiveOpti
         if (wire == Wire::fine) {
             ++receipt.connections;
             refused = 0;
-            Received received;
-            wire = fetch(channel, options, progress, received);
-            receipt.received += received.now;
-            if (received.stop) {
-                return *received.stop;
+            Received part;
+            wire = fetch(channel, options, progress, part);
+            receipt.received += part.now;
+            if (part.stop) {
+                return *part.stop;
             }
-            if (received.whole) {
-                receipt.file = *received.path;
-                receipt.bytes = received.bytes;
+            if (part.whole) {
+                receipt.file = *part.path;
+                receipt.bytes = part.bytes;
                 return receipt;
             }
-            if (received.now > 0) {
+            if (part.now > 0) {
                 lastSeen = Clock::now();
             }
         }
@@ -424,6 +427,18 @@ base::Result<ReceiveReceipt> receiveFile(const Ticket& ticket, const ReceiveOpti
     return base::failure("transfer.nobody",
                          "The sender cannot be reached; check that both are on one network and "
                          "that it still shows its ticket. What came already is kept.");
+}
+
+} // namespace
+
+base::Result<SendReceipt> sendFile(const fs::path& path, const SendOptions& options,
+                                   const base::Progress& progress) {
+    return base::guarded([&] { return sent(path, options, progress); });
+}
+
+base::Result<ReceiveReceipt> receiveFile(const Ticket& ticket, const ReceiveOptions& options,
+                                         const base::Progress& progress) {
+    return base::guarded([&] { return received(ticket, options, progress); });
 }
 
 } // namespace plumbmark::transfer

@@ -1,13 +1,14 @@
 // Copyright 2026 The Plumbmark authors
 // SPDX-License-Identifier: Apache-2.0
 //
-// reliability_faults fail|kill|memory [--every N] [--times N] [--minutes M] [--only WORK] [--json]
+// reliability_faults fail|kill|memory [--every N] [--from N] [--times N] [--minutes M] [--only WORK] [--json]
 //
 // Does real work (save, import, export, migrate, merge, backup, erase, restore) on a copy of a library, and
 // at the n-th system call that changes the disk either makes it fail (EIO, ENOSPC; once or from then on) or
 // kills the process. Then looks at what is left: a library that opens, checks clean, holds everything that
 // was acknowledged, and is either as before or as after. Each n in turn, until the work ends before the n-th
-// call. `memory` does the same with the n-th allocation.
+// call. `memory` does the same with the n-th allocation, and with all from the n-th on: that must come out as
+// an error that says so, never as damage, and never end the process.
 #include <algorithm>
 #include <atomic>
 #include <cerrno>
@@ -140,7 +141,11 @@ static bool noMemory() {
         return false;
     }
     const long now = ++g_seen;
-    return now == g_at || (g_forever && now > g_at);
+    if (now != g_at && !(g_forever && now > g_at)) {
+        return false;
+    }
+    errno = ENOMEM;
+    return true;
 }
 void* malloc(size_t size) {
     return noMemory() ? nullptr : __libc_malloc(size);
@@ -161,11 +166,15 @@ namespace fs = std::filesystem;
 
 const std::string kCanary = "CANARY-e41";
 
-std::unique_ptr<store::Library> openLibrary(const fs::path& folder, bool daily = false) {
+base::Result<std::unique_ptr<store::Library>> tryLibrary(const fs::path& folder, bool daily = false) {
     store::LibraryOptions options;
     options.folder = folder;
     options.dailyBackup = daily;
-    auto library = store::Library::open(options);
+    return store::Library::open(options);
+}
+/// Where no fault is about.
+std::unique_ptr<store::Library> openLibrary(const fs::path& folder) {
+    auto library = tryLibrary(folder);
     return library ? std::move(*library) : nullptr;
 }
 
@@ -180,12 +189,18 @@ std::vector<records::Fact> makeLesson(store::Library& library, const std::string
                      {{"sha256", sha256}, {"view", "face-on"}, {"hand", "right"}, {"bytes", 20000}});
     return {player, lesson, shot, clip};
 }
-std::optional<std::string> bringFilm(store::Library& library, const std::string& text) {
+base::Result<std::string> bringFilm(store::Library& library, const std::string& text) {
     const fs::path file = library.folder() / "bring";
     std::ofstream(file, std::ios::binary) << text;
     const auto film = library.addFilm(file);
     fs::remove(file);
-    return film ? std::optional(film->sha256) : std::nullopt;
+    if (!film) {
+        return film.error();
+    }
+    return film->sha256;
+}
+template <class T> base::Result<void> onlyWhether(const base::Result<T>& result) {
+    return result ? base::Result<void>() : base::Result<void>(result.error());
 }
 
 bool holds(const fs::path& folder, const std::string& text) {
@@ -221,12 +236,22 @@ void acknowledge(const World& world, const std::string& what) {
 
 struct Work {
     const char* name;
-    std::function<bool(const World&)> run;                    ///< true: all of it was done and acknowledged
+    std::function<base::Result<void>(const World&)> run;      ///< good: all of it was done and acknowledged
     std::function<std::string(const World&, bool done)> look; ///< what is wrong afterwards, or empty
 };
 
 std::vector<std::string> g_before, g_lessonLines;
 std::string g_erase, g_lesson, g_backup;
+
+/// Outside the library, where nobody sweeps.
+bool hasLeftovers(const World& world) {
+    for (const auto& entry : fs::directory_iterator(world.at / "out")) {
+        if (entry.path() != world.out()) {
+            return true;
+        }
+    }
+    return false;
+}
 
 std::string sound(const World& world, std::vector<std::string>& lines) {
     const auto library = openLibrary(world.library());
@@ -274,22 +299,22 @@ std::vector<std::string> sum(std::vector<std::string> a, const std::vector<std::
 const std::vector<Work>& works() {
     static const std::vector<Work> all{
         {"save",
-         [](const World& world) {
-             const auto library = openLibrary(world.library());
-             if (library == nullptr) {
-                 return false;
+         [](const World& world) -> base::Result<void> {
+             const auto library = tryLibrary(world.library());
+             if (!library) {
+                 return library.error();
              }
-             const auto film = bringFilm(*library, std::string(20000, 's'));
+             const auto film = bringFilm(**library, std::string(20000, 's'));
              if (!film) {
-                 return false;
+                 return film.error();
              }
-             for (const auto& fact : makeLesson(*library, "Saved", *film)) {
-                 if (!library->add({fact})) {
-                     return false;
+             for (const auto& fact : makeLesson(**library, "Saved", *film)) {
+                 if (auto added = (*library)->add({fact}); !added) {
+                     return added;
                  }
                  acknowledge(world, fact.id.hex());
              }
-             return true;
+             return {};
          },
          [](const World& world, bool done) -> std::string {
              std::vector<std::string> lines;
@@ -308,19 +333,23 @@ const std::vector<Work>& works() {
              return done && count < 4 ? "not all was acknowledged" : "";
          }},
         {"import",
-         [](const World& world) {
-             const auto library = openLibrary(world.library());
-             return library != nullptr && session::LessonExchange(*library).import(world.file(), {}).ok();
+         [](const World& world) -> base::Result<void> {
+             const auto library = tryLibrary(world.library());
+             if (!library) {
+                 return library.error();
+             }
+             return onlyWhether(session::LessonExchange(**library).import(world.file(), {}));
          },
          [](const World& world, bool done) { return either(world, done, sum(g_before, g_lessonLines)); }},
         {"export",
-         [](const World& world) {
-             const auto library = openLibrary(world.library());
-             return library != nullptr &&
-                    session::LessonExchange(*library)
-                        .exportLesson(*base::Id::fromHex(g_lesson), world.out(),
-                                      {.audience = session::Audience::ownDevice, .withPage = false}, {})
-                        .ok();
+         [](const World& world) -> base::Result<void> {
+             const auto library = tryLibrary(world.library());
+             if (!library) {
+                 return library.error();
+             }
+             return onlyWhether(session::LessonExchange(**library).exportLesson(
+                 *base::Id::fromHex(g_lesson), world.out(),
+                 {.audience = session::Audience::ownDevice, .withPage = false}, {}));
          },
          [](const World& world, bool done) -> std::string {
              if (fs::exists(world.out()) && !lessonfile::verify(world.out())) {
@@ -331,7 +360,7 @@ const std::vector<Work>& works() {
              }
              return either(world, true, g_before);
          }},
-        {"migrate", [](const World& world) { return openLibrary(world.at / "old", true) != nullptr; },
+        {"migrate", [](const World& world) { return onlyWhether(tryLibrary(world.at / "old", true)); },
          [](const World& world, bool) -> std::string {
              const auto library = openLibrary(world.at / "old");
              if (library == nullptr) {
@@ -344,8 +373,11 @@ const std::vector<Work>& works() {
              return {};
          }},
         {"merge",
-         [](const World& world) {
-             const auto library = openLibrary(world.library());
+         [](const World& world) -> base::Result<void> {
+             const auto library = tryLibrary(world.library());
+             if (!library) {
+                 return library.error();
+             }
              std::vector<records::Record> records;
              for (const std::string& line : g_lessonLines) {
                  auto record = records::recordFromText(line);
@@ -353,7 +385,7 @@ const std::vector<Work>& works() {
                      records.push_back(std::move(*record));
                  }
              }
-             return library != nullptr && library->merge(records).ok();
+             return onlyWhether((*library)->merge(records));
          },
          [](const World& world, bool done) {
              std::vector<std::string> some;
@@ -365,14 +397,18 @@ const std::vector<Work>& works() {
              return either(world, done, sum(g_before, some));
          }},
         {"backup",
-         [](const World& world) {
-             const auto library = openLibrary(world.library());
-             return library != nullptr && library->backup().ok();
+         [](const World& world) -> base::Result<void> {
+             const auto library = tryLibrary(world.library());
+             if (!library) {
+                 return library.error();
+             }
+             return onlyWhether((*library)->backup());
          },
          [](const World& world, bool done) -> std::string {
              const auto backups = store::listBackups(world.library());
              for (const auto& backup : backups) {
-                 if (!store::checkBackup(backup.folder, true)) {
+                 const auto state = store::checkBackup(backup.folder, true);
+                 if (!state || state->filmsMissing > 0) {
                      return "half a backup has a name";
                  }
              }
@@ -382,9 +418,12 @@ const std::vector<Work>& works() {
              return either(world, true, g_before);
          }},
         {"erase",
-         [](const World& world) {
-             const auto library = openLibrary(world.library());
-             return library != nullptr && library->erase(*base::Id::fromHex(g_erase)).ok();
+         [](const World& world) -> base::Result<void> {
+             const auto library = tryLibrary(world.library());
+             if (!library) {
+                 return library.error();
+             }
+             return (*library)->erase(*base::Id::fromHex(g_erase));
          },
          [](const World& world, bool done) -> std::string {
              std::vector<std::string> lines;
@@ -401,7 +440,7 @@ const std::vector<Work>& works() {
          [](const World& world) {
              store::LibraryOptions options;
              options.folder = world.library();
-             return store::restoreBackup(options, world.library() / "backups" / g_backup).ok();
+             return onlyWhether(store::restoreBackup(options, world.library() / "backups" / g_backup));
          },
          [](const World& world, bool done) -> std::string {
              if (!fs::exists(world.library() / "library.db")) {
@@ -463,10 +502,16 @@ bool prepare(const World& world) {
 // The loop
 // -------------------------------------------------------------------------------------------------------
 
+/// What the child tells its parent.
+struct Told {
+    long calls = 0;
+    bool threw = false;
+    char key[32] = {}; ///< of the error; empty when all was done
+};
 struct Outcome {
     bool done = false, reached = false, killed = false;
     int crashed = 0; ///< signal, when it ended by itself in a way it must not
-    long calls = 0;
+    Told told;
 };
 
 Outcome attempt(const Work& work, const World& world, Fault fault, long at, int error, bool forever) {
@@ -479,28 +524,32 @@ Outcome attempt(const Work& work, const World& world, Fault fault, long at, int 
         g_at = at;
         g_errno = error;
         g_forever = forever;
+        Told told;
+        base::Result<void> done;
         g_fault = fault;
-        bool done = false;
         try {
             done = work.run(world);
         } catch (const std::bad_alloc&) {
-            done = false;
+            told.threw = true; // of the work's own preparations here; the core's calls have a border
         }
         g_fault = Fault::none;
-        const long seen = g_seen;
-        (void)!::syscall(SYS_write, pipe[1], &seen, sizeof seen);
-        ::_exit(done ? 0 : 1);
+        told.calls = g_seen;
+        if (!done) {
+            done.error().key.copy(told.key, sizeof told.key - 1);
+        }
+        (void)!::syscall(SYS_write, pipe[1], &told, sizeof told);
+        ::_exit(done && !told.threw ? 0 : 1);
     }
     ::close(pipe[1]);
     Outcome outcome;
     int status = 0;
     ::waitpid(child, &status, 0);
-    const bool told = ::read(pipe[0], &outcome.calls, sizeof outcome.calls) == sizeof outcome.calls;
+    const bool told = ::read(pipe[0], &outcome.told, sizeof outcome.told) == sizeof outcome.told;
     ::close(pipe[0]);
     outcome.done = WIFEXITED(status) && WEXITSTATUS(status) == 0;
     outcome.killed = WIFSIGNALED(status) && WTERMSIG(status) == SIGKILL;
     outcome.crashed = WIFSIGNALED(status) && !outcome.killed ? WTERMSIG(status) : 0;
-    outcome.reached = outcome.killed || outcome.crashed != 0 || (told && outcome.calls >= at);
+    outcome.reached = outcome.killed || outcome.crashed != 0 || (told && outcome.told.calls >= at);
     return outcome;
 }
 
@@ -508,7 +557,7 @@ Outcome attempt(const Work& work, const World& world, Fault fault, long at, int 
 
 int main(int argc, char** argv) {
     const std::string mode = argc > 1 ? argv[1] : "";
-    long every = 1, times = 1;
+    long every = 1, from = 1, times = 1;
     double minutes = 0.0; ///< then it stops and tells what was done; 0: no limit
     bool json = false;
     std::string only;
@@ -518,6 +567,8 @@ int main(int argc, char** argv) {
             json = true;
         } else if (i + 1 < argc && option == "--every") {
             every = std::atol(argv[++i]);
+        } else if (i + 1 < argc && option == "--from") {
+            from = std::atol(argv[++i]);
         } else if (i + 1 < argc && option == "--times") {
             times = std::atol(argv[++i]);
         } else if (i + 1 < argc && option == "--minutes") {
@@ -526,10 +577,10 @@ int main(int argc, char** argv) {
             only = argv[++i];
         }
     }
-    if ((mode != "fail" && mode != "kill" && mode != "memory") || every < 1) {
-        std::fprintf(
-            stderr, "reliability_faults fail|kill|memory [--every N] [--times N] [--minutes M] [--only WORK] "
-                    "[--json]\n");
+    if ((mode != "fail" && mode != "kill" && mode != "memory") || every < 1 || from < 1) {
+        std::fprintf(stderr,
+                     "reliability_faults fail|kill|memory [--every N] [--from N] [--times N] [--minutes M] "
+                     "[--only WORK] [--json]\n");
         return 2;
     }
 #if defined(__SANITIZE_ADDRESS__)
@@ -550,7 +601,7 @@ int main(int argc, char** argv) {
     };
     const std::vector<Way> ways =
         mode == "kill"     ? std::vector<Way>(static_cast<std::size_t>(times), Way{0, false})
-        : mode == "memory" ? std::vector<Way>{{0, false}}
+        : mode == "memory" ? std::vector<Way>{{0, false}, {0, true}}
                            : std::vector<Way>{{EIO, false}, {EIO, true}, {ENOSPC, false}, {ENOSPC, true}};
     const Fault fault = mode == "kill" ? Fault::kill : mode == "memory" ? Fault::memory : Fault::fail;
     int wrongs = 0;
@@ -561,7 +612,7 @@ int main(int argc, char** argv) {
         }
     }
     struct Row {
-        long steps = 0, runs = 0, reported = 0, crashes = 0;
+        long steps = 0, runs = 0, reported = 0, crashes = 0, threw = 0;
         int rounds = 0; ///< how often each step was struck
     };
     std::vector<Row> rows(chosen.size());
@@ -575,7 +626,7 @@ int main(int argc, char** argv) {
         for (std::size_t w = 0; w < chosen.size(); ++w) {
             const Work& work = *chosen[w];
             Row& row = rows[w];
-            for (long at = 1; !over(); at += every) {
+            for (long at = from; !over(); at += every) {
                 const World world{stage->path() / "world"};
                 fs::remove_all(world.at);
                 fs::copy(origin.at, world.at, fs::copy_options::recursive);
@@ -585,16 +636,26 @@ int main(int argc, char** argv) {
                         ++wrongs;
                         std::fprintf(stderr, "%s fails without a fault\n", work.name);
                     }
-                    row.steps = std::max(row.steps, outcome.calls);
+                    row.steps = std::max(row.steps, outcome.told.calls);
                     ++row.rounds;
                     break;
                 }
                 ++row.runs;
                 row.reported += !outcome.done && !outcome.killed ? 1 : 0;
                 row.crashes += outcome.crashed != 0 ? 1 : 0;
-                std::string wrong = outcome.crashed != 0
-                                        ? "it ended by signal " + std::to_string(outcome.crashed)
-                                        : work.look(world, outcome.done);
+                row.threw += outcome.told.threw ? 1 : 0;
+                const std::string key = outcome.told.key;
+                std::string wrong;
+                if (outcome.crashed != 0) {
+                    wrong = "it ended by signal " + std::to_string(outcome.crashed);
+                } else if (fault == Fault::memory && key.find("damaged") != std::string::npos) {
+                    wrong = "want of memory was taken for damage: " + key;
+                } else {
+                    wrong = work.look(world, outcome.done);
+                    if (wrong.empty() && fault == Fault::memory && hasLeftovers(world)) {
+                        wrong = "something unfinished was left behind";
+                    }
+                }
                 // And the same work again, without a fault, goes through.
                 if (wrong.empty() && !outcome.done && std::string(work.name) != "restore") {
                     const Outcome again = attempt(work, world, Fault::count, 0, 0, false);
@@ -614,9 +675,10 @@ int main(int argc, char** argv) {
         char text[300];
         std::snprintf(
             text, sizeof text,
-            "%s{\"work\":\"%s\",\"calls\":%ld,\"runs\":%ld,\"rounds\":%d,\"reported\":%ld,\"crashes\":%ld}",
+            "%s{\"work\":\"%s\",\"calls\":%ld,\"runs\":%ld,\"rounds\":%d,\"reported\":%ld,\"crashes\":%ld,"
+            "\"threw\":%ld}",
             told.empty() ? "" : ",", chosen[w]->name, row.steps, row.runs, row.rounds, row.reported,
-            row.crashes);
+            row.crashes, row.threw);
         told += text;
         if (!json) {
             std::printf("%-8s %5ld calls, %6ld runs, %6ld ended with an error told\n", chosen[w]->name,

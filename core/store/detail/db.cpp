@@ -3,6 +3,9 @@
 #include "store/detail/db.h"
 
 #include <array>
+#include <new>
+
+#include "base/guarded.h"
 
 namespace plumbmark::store::detail {
 
@@ -19,6 +22,8 @@ base::Error databaseError(int code) {
     case SQLITE_FULL:
         return base::failure("disk.full",
                              "The disk is full, so nothing was saved; free some space and try again.");
+    case SQLITE_NOMEM:
+        return base::outOfMemory();
     case SQLITE_READONLY:
     case SQLITE_PERM:
         return base::inputError(
@@ -35,6 +40,16 @@ base::Error databaseError(int code) {
         return base::failure("library.failed",
                              "The library could not be read or written; check the disk and try again.");
     }
+}
+
+bool tellsWantOfMemory(std::string_view finding) {
+    constexpr std::string_view kCode = "error code=";
+    const std::size_t at = finding.rfind(kCode);
+    if (at == std::string_view::npos) {
+        return false;
+    }
+    const std::string_view code = finding.substr(at + kCode.size());
+    return code == std::to_string(SQLITE_NOMEM) || code == std::to_string(SQLITE_IOERR_NOMEM);
 }
 
 StatementCache::~StatementCache() {
@@ -63,8 +78,12 @@ void StatementCache::giveBack(sqlite3_stmt* handle) {
         sqlite3_finalize(handle);
         return;
     }
-    idle_[sql].push_back(handle);
-    ++count_;
+    try {
+        idle_[sql].push_back(handle);
+        ++count_;
+    } catch (const std::bad_alloc&) {
+        sqlite3_finalize(handle); // keeping it only saves time
+    }
 }
 
 Statement::~Statement() {
@@ -300,6 +319,10 @@ base::Result<std::int64_t> Database::number(std::string_view sql) {
 }
 
 base::Result<Transaction> Transaction::begin(Database& db) {
+    // One that could not be undone for want of memory is undone before the next begins.
+    if (sqlite3_get_autocommit(db.handle()) == 0) {
+        sqlite3_exec(db.handle(), "ROLLBACK", nullptr, nullptr, nullptr);
+    }
     // IMMEDIATE: waits for other writers here, not in the middle of the work.
     if (auto begun = db.exec("BEGIN IMMEDIATE"); !begun) {
         return begun.error();
@@ -309,7 +332,7 @@ base::Result<Transaction> Transaction::begin(Database& db) {
 
 Transaction::~Transaction() {
     if (db_ != nullptr && sqlite3_get_autocommit(db_->handle()) == 0) {
-        (void)db_->exec("ROLLBACK");
+        sqlite3_exec(db_->handle(), "ROLLBACK", nullptr, nullptr, nullptr);
     }
 }
 

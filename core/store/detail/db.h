@@ -22,6 +22,10 @@ namespace plumbmark::store::detail {
 /// A result code of the database as one plain sentence.
 base::Error databaseError(int code);
 
+/// Whether a row of SQLite's integrity check tells only that memory ran out ("unable to get the page. error
+/// code=7", SQLITE_NOMEM): that is no damage.
+[[nodiscard]] bool tellsWantOfMemory(std::string_view finding);
+
 /// Compiled statements that wait for their next use. Compiling one costs more than most of them cost to run,
 /// and a merge runs the same dozen a hundred thousand times. Shared with the statements that are out, so that
 /// the order in which they and the database go does not matter.

@@ -108,7 +108,7 @@ class SqliteLibrary final : public Library {
     base::Result<bool> filmIsNamed(std::string_view sha256);
     base::Result<void> sweepFilms();
     base::Result<void> dropFilms(const std::set<std::string>& films);
-    void dropKept(const std::string& film);
+    base::Result<void> dropKept(const std::string& film);
     // library_lists
     base::Result<std::vector<records::Fact>> factsFrom(Statement& statement, int column);
     base::Result<std::vector<ClipRow>> clipRows(Statement& statement);

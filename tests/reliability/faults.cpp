@@ -166,15 +166,12 @@ namespace fs = std::filesystem;
 
 const std::string kCanary = "CANARY-e41";
 
-base::Result<std::unique_ptr<store::Library>> tryLibrary(const fs::path& folder, bool daily = false) {
-    store::LibraryOptions options;
-    options.folder = folder;
-    options.dailyBackup = daily;
-    return store::Library::open(options);
-}
 /// Where no fault is about.
 std::unique_ptr<store::Library> openLibrary(const fs::path& folder) {
-    auto library = tryLibrary(folder);
+    store::LibraryOptions options;
+    options.folder = folder;
+    options.dailyBackup = false;
+    auto library = store::Library::open(options);
     return library ? std::move(*library) : nullptr;
 }
 
@@ -189,18 +186,12 @@ std::vector<records::Fact> makeLesson(store::Library& library, const std::string
                      {{"sha256", sha256}, {"view", "face-on"}, {"hand", "right"}, {"bytes", 20000}});
     return {player, lesson, shot, clip};
 }
-base::Result<std::string> bringFilm(store::Library& library, const std::string& text) {
+std::string bringFilm(store::Library& library, const std::string& text) {
     const fs::path file = library.folder() / "bring";
     std::ofstream(file, std::ios::binary) << text;
     const auto film = library.addFilm(file);
     fs::remove(file);
-    if (!film) {
-        return film.error();
-    }
-    return film->sha256;
-}
-template <class T> base::Result<void> onlyWhether(const base::Result<T>& result) {
-    return result ? base::Result<void>() : base::Result<void>(result.error());
+    return film ? film->sha256 : "";
 }
 
 bool holds(const fs::path& folder, const std::string& text) {
@@ -217,36 +208,61 @@ bool holds(const fs::path& folder, const std::string& text) {
     return false;
 }
 
-struct World {
+std::string g_backupName;
+
+/// Everything the works name is made before the faults begin, so that each fault hits the core.
+class World {
+  public:
+    explicit World(const fs::path& folder) : at(folder) {
+        options.folder = library;
+        options.dailyBackup = false;
+        oldOptions.folder = old;
+    }
     fs::path at;
-    [[nodiscard]] fs::path library() const { return at / "library"; }
-    [[nodiscard]] fs::path file() const { return at / "lesson.plumbmark"; }
-    [[nodiscard]] fs::path out() const { return at / "out" / "out.plumbmark"; }
-    [[nodiscard]] fs::path acknowledged() const { return at / "acknowledged"; }
+    fs::path library = at / "library", old = at / "old";
+    fs::path file = at / "lesson.plumbmark", out = at / "out" / "out.plumbmark", film = at / "film";
+    fs::path acknowledged = at / "acknowledged", backup = library / "backups" / g_backupName;
+    store::LibraryOptions options, oldOptions;
 };
 
+// What the child tells its parent; taking it down needs no memory.
+struct Told {
+    long calls = 0;
+    bool threw = false;  ///< memory gave out and no border caught it
+    bool making = false; ///< it was a record being made, which is no operation that could tell an error
+    char key[32] = {};   ///< of the error; empty when all was done
+};
+Told g_told;
+bool tell(const base::Error& error) {
+    error.key.copy(g_told.key, sizeof g_told.key - 1);
+    return false;
+}
+template <class T> bool only(const base::Result<T>& result) {
+    return result ? true : tell(result.error());
+}
+
 /// Only after the call before it has said that it is on the disk. Past the counted calls.
-void acknowledge(const World& world, const std::string& what) {
+void acknowledge(const World& world, const std::string& line) {
     const int fd = static_cast<int>(
-        ::syscall(SYS_openat, AT_FDCWD, world.acknowledged().c_str(), O_CREAT | O_WRONLY | O_APPEND, 0600));
-    const std::string line = what + "\n";
+        ::syscall(SYS_openat, AT_FDCWD, world.acknowledged.c_str(), O_CREAT | O_WRONLY | O_APPEND, 0600));
     (void)!::syscall(SYS_write, fd, line.data(), line.size());
     ::close(fd);
 }
 
 struct Work {
     const char* name;
-    std::function<base::Result<void>(const World&)> run;      ///< good: all of it was done and acknowledged
+    std::function<bool(const World&)> run;                    ///< true: all of it was done and acknowledged
     std::function<std::string(const World&, bool done)> look; ///< what is wrong afterwards, or empty
 };
 
 std::vector<std::string> g_before, g_lessonLines;
-std::string g_erase, g_lesson, g_backup;
+std::vector<records::Record> g_merge; ///< of g_lessonLines, without those that need a film
+std::optional<base::Id> g_erase, g_lesson;
 
 /// Outside the library, where nobody sweeps.
 bool hasLeftovers(const World& world) {
     for (const auto& entry : fs::directory_iterator(world.at / "out")) {
-        if (entry.path() != world.out()) {
+        if (entry.path() != world.out) {
             return true;
         }
     }
@@ -254,7 +270,7 @@ bool hasLeftovers(const World& world) {
 }
 
 std::string sound(const World& world, std::vector<std::string>& lines) {
-    const auto library = openLibrary(world.library());
+    const auto library = openLibrary(world.library);
     if (library == nullptr) {
         return "the library does not open";
     }
@@ -299,30 +315,36 @@ std::vector<std::string> sum(std::vector<std::string> a, const std::vector<std::
 const std::vector<Work>& works() {
     static const std::vector<Work> all{
         {"save",
-         [](const World& world) -> base::Result<void> {
-             const auto library = tryLibrary(world.library());
+         [](const World& world) {
+             const auto library = store::Library::open(world.options);
              if (!library) {
-                 return library.error();
+                 return tell(library.error());
              }
-             const auto film = bringFilm(**library, std::string(20000, 's'));
+             const auto film = (*library)->addFilm(world.film);
              if (!film) {
-                 return film.error();
+                 return tell(film.error());
              }
-             for (const auto& fact : makeLesson(**library, "Saved", *film)) {
-                 if (auto added = (*library)->add({fact}); !added) {
-                     return added;
+             g_told.making = true;
+             for (const auto& fact : makeLesson(**library, "Saved", film->sha256)) {
+                 const std::vector<records::Fact> one{fact};
+                 const std::string line = fact.id.hex() + "\n";
+                 g_told.making = false;
+                 if (const auto added = (*library)->add(one); !added) {
+                     return tell(added.error());
                  }
-                 acknowledge(world, fact.id.hex());
+                 acknowledge(world, line);
+                 g_told.making = true;
              }
-             return {};
+             g_told.making = false;
+             return true;
          },
          [](const World& world, bool done) -> std::string {
              std::vector<std::string> lines;
              if (auto wrong = sound(world, lines); !wrong.empty()) {
                  return wrong;
              }
-             const auto library = openLibrary(world.library());
-             std::ifstream in(world.acknowledged());
+             const auto library = openLibrary(world.library);
+             std::ifstream in(world.acknowledged);
              int count = 0;
              for (std::string id; std::getline(in, id); ++count) {
                  const auto fact = library->fact(*base::Id::fromHex(id));
@@ -333,36 +355,35 @@ const std::vector<Work>& works() {
              return done && count < 4 ? "not all was acknowledged" : "";
          }},
         {"import",
-         [](const World& world) -> base::Result<void> {
-             const auto library = tryLibrary(world.library());
+         [](const World& world) {
+             const auto library = store::Library::open(world.options);
              if (!library) {
-                 return library.error();
+                 return tell(library.error());
              }
-             return onlyWhether(session::LessonExchange(**library).import(world.file(), {}));
+             return only(session::LessonExchange(**library).import(world.file, {}));
          },
          [](const World& world, bool done) { return either(world, done, sum(g_before, g_lessonLines)); }},
         {"export",
-         [](const World& world) -> base::Result<void> {
-             const auto library = tryLibrary(world.library());
+         [](const World& world) {
+             const auto library = store::Library::open(world.options);
              if (!library) {
-                 return library.error();
+                 return tell(library.error());
              }
-             return onlyWhether(session::LessonExchange(**library).exportLesson(
-                 *base::Id::fromHex(g_lesson), world.out(),
-                 {.audience = session::Audience::ownDevice, .withPage = false}, {}));
+             return only(session::LessonExchange(**library).exportLesson(
+                 *g_lesson, world.out, {.audience = session::Audience::ownDevice, .withPage = false}, {}));
          },
          [](const World& world, bool done) -> std::string {
-             if (fs::exists(world.out()) && !lessonfile::verify(world.out())) {
+             if (fs::exists(world.out) && !lessonfile::verify(world.out)) {
                  return "half a lesson file has its name";
              }
-             if (done && !fs::exists(world.out())) {
+             if (done && !fs::exists(world.out)) {
                  return "the lesson file is not there";
              }
              return either(world, true, g_before);
          }},
-        {"migrate", [](const World& world) { return onlyWhether(tryLibrary(world.at / "old", true)); },
+        {"migrate", [](const World& world) { return only(store::Library::open(world.oldOptions)); },
          [](const World& world, bool) -> std::string {
-             const auto library = openLibrary(world.at / "old");
+             const auto library = openLibrary(world.old);
              if (library == nullptr) {
                  return "the old library does not open any more";
              }
@@ -373,39 +394,30 @@ const std::vector<Work>& works() {
              return {};
          }},
         {"merge",
-         [](const World& world) -> base::Result<void> {
-             const auto library = tryLibrary(world.library());
+         [](const World& world) {
+             const auto library = store::Library::open(world.options);
              if (!library) {
-                 return library.error();
+                 return tell(library.error());
              }
-             std::vector<records::Record> records;
-             for (const std::string& line : g_lessonLines) {
-                 auto record = records::recordFromText(line);
-                 if (record->fact && record->fact->kind != records::kind::clip) {
-                     records.push_back(std::move(*record));
-                 }
-             }
-             return onlyWhether((*library)->merge(records));
+             return only((*library)->merge(g_merge));
          },
          [](const World& world, bool done) {
              std::vector<std::string> some;
-             for (const std::string& line : g_lessonLines) {
-                 if (records::recordFromText(line)->fact->kind != records::kind::clip) {
-                     some.push_back(line);
-                 }
+             for (const records::Record& record : g_merge) {
+                 some.push_back(*toText(*record.fact));
              }
              return either(world, done, sum(g_before, some));
          }},
         {"backup",
-         [](const World& world) -> base::Result<void> {
-             const auto library = tryLibrary(world.library());
+         [](const World& world) {
+             const auto library = store::Library::open(world.options);
              if (!library) {
-                 return library.error();
+                 return tell(library.error());
              }
-             return onlyWhether((*library)->backup());
+             return only((*library)->backup());
          },
          [](const World& world, bool done) -> std::string {
-             const auto backups = store::listBackups(world.library());
+             const auto backups = store::listBackups(world.library);
              for (const auto& backup : backups) {
                  const auto state = store::checkBackup(backup.folder, true);
                  if (!state || state->filmsMissing > 0) {
@@ -418,38 +430,32 @@ const std::vector<Work>& works() {
              return either(world, true, g_before);
          }},
         {"erase",
-         [](const World& world) -> base::Result<void> {
-             const auto library = tryLibrary(world.library());
+         [](const World& world) {
+             const auto library = store::Library::open(world.options);
              if (!library) {
-                 return library.error();
+                 return tell(library.error());
              }
-             return (*library)->erase(*base::Id::fromHex(g_erase));
+             return only((*library)->erase(*g_erase));
          },
          [](const World& world, bool done) -> std::string {
              std::vector<std::string> lines;
              if (auto wrong = sound(world, lines); !wrong.empty()) {
                  return wrong;
              }
-             const bool gone = openLibrary(world.library())->players(kCanary)->empty();
+             const bool gone = openLibrary(world.library)->players(kCanary)->empty();
              if (done && !gone) {
                  return "what was erased is still there";
              }
-             return gone && holds(world.library(), kCanary) ? "a trace of what was erased" : "";
+             return gone && holds(world.library, kCanary) ? "a trace of what was erased" : "";
          }},
         {"restore",
-         [](const World& world) {
-             store::LibraryOptions options;
-             options.folder = world.library();
-             return onlyWhether(store::restoreBackup(options, world.library() / "backups" / g_backup));
-         },
+         [](const World& world) { return only(store::restoreBackup(world.options, world.backup)); },
          [](const World& world, bool done) -> std::string {
-             if (!fs::exists(world.library() / "library.db")) {
+             if (!fs::exists(world.library / "library.db")) {
                  if (done) {
                      return "the restored library is not there";
                  }
-                 store::LibraryOptions options;
-                 options.folder = world.library();
-                 if (!store::restoreBackup(options, world.library() / "backups" / g_backup)) {
+                 if (!store::restoreBackup(world.options, world.backup)) {
                      return "the backup cannot be restored any more";
                  }
              }
@@ -465,21 +471,28 @@ bool prepare(const World& world) {
     {
         const auto other = openLibrary(world.at / "other");
         const auto film = bringFilm(*other, std::string(20000, 'o'));
-        facts = makeLesson(*other, "Other", *film);
-        if (!other->add(facts) || !session::LessonExchange(*other).exportLesson(
-                                      facts[1].id, world.file(),
-                                      {.audience = session::Audience::ownDevice, .withPage = false}, {})) {
+        facts = makeLesson(*other, "Other", film);
+        if (!other->add(facts) ||
+            !session::LessonExchange(*other).exportLesson(
+                facts[1].id, world.file, {.audience = session::Audience::ownDevice, .withPage = false}, {})) {
             return false;
         }
         g_lessonLines = *other->allLines();
+        for (const std::string& line : g_lessonLines) {
+            auto record = records::recordFromText(line);
+            if (record->fact && record->fact->kind != records::kind::clip) {
+                g_merge.push_back(std::move(*record));
+            }
+        }
+        std::ofstream(world.film, std::ios::binary) << std::string(20000, 's');
     }
     fs::remove_all(world.at / "other");
     {
-        const auto library = openLibrary(world.library());
+        const auto library = openLibrary(world.library);
         const auto film = bringFilm(*library, std::string(20000, 'k'));
-        const auto kept = makeLesson(*library, "Kept", *film);
+        const auto kept = makeLesson(*library, "Kept", film);
         const auto film2 = bringFilm(*library, kCanary + std::string(20000, 'c'));
-        const auto erased = makeLesson(*library, kCanary, *film2);
+        const auto erased = makeLesson(*library, kCanary, film2);
         if (!library->add(kept) || !library->add(erased)) {
             return false;
         }
@@ -487,13 +500,13 @@ bool prepare(const World& world) {
         if (!backup) {
             return false;
         }
-        g_backup = backup->name;
-        g_lesson = kept[1].id.hex();
-        g_erase = erased[0].id.hex();
+        g_backupName = backup->name;
+        g_lesson = kept[1].id;
+        g_erase = erased[0].id;
         g_before = *library->allLines();
     }
     // A library as version 1 wrote it, from the committed dump.
-    fs::create_directories(world.at / "old");
+    fs::create_directories(world.old);
     const std::string command = "sqlite3 '" + (world.at / "old" / "library.db").string() +
                                 "' < '" PLUMBMARK_SOURCE_DIR "/tests/core/store/library-version-1.sql'";
     return std::system(command.c_str()) == 0;
@@ -502,12 +515,6 @@ bool prepare(const World& world) {
 // The loop
 // -------------------------------------------------------------------------------------------------------
 
-/// What the child tells its parent.
-struct Told {
-    long calls = 0;
-    bool threw = false;
-    char key[32] = {}; ///< of the error; empty when all was done
-};
 struct Outcome {
     bool done = false, reached = false, killed = false;
     int crashed = 0; ///< signal, when it ended by itself in a way it must not
@@ -524,21 +531,17 @@ Outcome attempt(const Work& work, const World& world, Fault fault, long at, int 
         g_at = at;
         g_errno = error;
         g_forever = forever;
-        Told told;
-        base::Result<void> done;
+        bool done = false;
         g_fault = fault;
         try {
             done = work.run(world);
         } catch (const std::bad_alloc&) {
-            told.threw = true; // of the work's own preparations here; the core's calls have a border
+            g_told.threw = true;
         }
         g_fault = Fault::none;
-        told.calls = g_seen;
-        if (!done) {
-            done.error().key.copy(told.key, sizeof told.key - 1);
-        }
-        (void)!::syscall(SYS_write, pipe[1], &told, sizeof told);
-        ::_exit(done && !told.threw ? 0 : 1);
+        g_told.calls = g_seen;
+        (void)!::syscall(SYS_write, pipe[1], &g_told, sizeof g_told);
+        ::_exit(done ? 0 : 1);
     }
     ::close(pipe[1]);
     Outcome outcome;
@@ -590,7 +593,7 @@ int main(int argc, char** argv) {
     }
 #endif
     const auto stage = base::StagingFolder::create(fs::temp_directory_path() / "plumbmark-test");
-    const World origin{stage->path() / "origin"};
+    const World origin(stage->path() / "origin");
     if (!prepare(origin)) {
         std::fprintf(stderr, "the library to work on could not be made\n");
         return 1;
@@ -612,7 +615,7 @@ int main(int argc, char** argv) {
         }
     }
     struct Row {
-        long steps = 0, runs = 0, reported = 0, crashes = 0, threw = 0;
+        long steps = 0, runs = 0, reported = 0, crashes = 0;
         int rounds = 0; ///< how often each step was struck
     };
     std::vector<Row> rows(chosen.size());
@@ -627,7 +630,7 @@ int main(int argc, char** argv) {
             const Work& work = *chosen[w];
             Row& row = rows[w];
             for (long at = from; !over(); at += every) {
-                const World world{stage->path() / "world"};
+                const World world(stage->path() / "world");
                 fs::remove_all(world.at);
                 fs::copy(origin.at, world.at, fs::copy_options::recursive);
                 const Outcome outcome = attempt(work, world, fault, at, way.error, way.forever);
@@ -643,11 +646,12 @@ int main(int argc, char** argv) {
                 ++row.runs;
                 row.reported += !outcome.done && !outcome.killed ? 1 : 0;
                 row.crashes += outcome.crashed != 0 ? 1 : 0;
-                row.threw += outcome.told.threw ? 1 : 0;
                 const std::string key = outcome.told.key;
                 std::string wrong;
                 if (outcome.crashed != 0) {
                     wrong = "it ended by signal " + std::to_string(outcome.crashed);
+                } else if (outcome.told.threw && !outcome.told.making) {
+                    wrong = "it threw instead of telling an error";
                 } else if (fault == Fault::memory && key.find("damaged") != std::string::npos) {
                     wrong = "want of memory was taken for damage: " + key;
                 } else {
@@ -675,10 +679,9 @@ int main(int argc, char** argv) {
         char text[300];
         std::snprintf(
             text, sizeof text,
-            "%s{\"work\":\"%s\",\"calls\":%ld,\"runs\":%ld,\"rounds\":%d,\"reported\":%ld,\"crashes\":%ld,"
-            "\"threw\":%ld}",
+            "%s{\"work\":\"%s\",\"calls\":%ld,\"runs\":%ld,\"rounds\":%d,\"reported\":%ld,\"crashes\":%ld}",
             told.empty() ? "" : ",", chosen[w]->name, row.steps, row.runs, row.rounds, row.reported,
-            row.crashes, row.threw);
+            row.crashes);
         told += text;
         if (!json) {
             std::printf("%-8s %5ld calls, %6ld runs, %6ld ended with an error told\n", chosen[w]->name,

@@ -350,7 +350,7 @@ class Answers(Case):
 
     def test_of_two_clips_the_second_has_its_own_swing(self):
         clip = self.clip()
-        self.refused("compare", clip, clip, *SWING, "--other-swing", "2", says="no swing")
+        self.refused("compare", clip, clip, *SWING, "--other-swing", "2", says="No swing could be told apart")
         self.refused("compare", clip, clip, *SWING, "--swing", "1.5", says="whole number")
 
     def test_ascii_terminals_get_ascii(self):

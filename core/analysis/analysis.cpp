@@ -53,6 +53,27 @@ double guessRealPerShown(const club::ShaftTrack& shaft) {
     return best;
 }
 
+/// When the hands are fastest, over a tenth of a second.
+std::optional<base::Seconds> fastestHands(const marks::Track& track, double realPerShown) {
+    std::optional<base::Seconds> at;
+    double fastest = 0.0;
+    for (std::size_t i = 0, k = 0; i < track.size(); ++i) {
+        while ((track[i].time - track[k].time).value() * realPerShown > 0.1) {
+            ++k;
+        }
+        const auto &a = track[k][Landmark::grip], &b = track[i][Landmark::grip];
+        const double dt = (track[i].time - track[k].time).value() * realPerShown;
+        if (!a || !b || dt < 0.05) {
+            continue;
+        }
+        if (const double speed = base::length(b->at - a->at) / dt; speed > fastest) {
+            fastest = speed;
+            at = track[k].time + (track[i].time - track[k].time) * 0.5;
+        }
+    }
+    return at;
+}
+
 marks::Track emptyTrack(const std::vector<base::Seconds>& times) {
     marks::Track track(times.size());
     for (std::size_t i = 0; i < times.size(); ++i) {
@@ -334,7 +355,8 @@ base::Result<std::optional<Analysed>> analyse(video::Clip& clip, const NetworkBy
     if (!e->timeScale.known) {
         e->timeScale.realPerShown = guessRealPerShown(e->shaft);
     }
-    e->ball = club::findBall(ballEvidence, e->shaft, fitContext(*e));
+    e->ball = club::findBall(ballEvidence, e->shaft, fitContext(*e),
+                             fastestHands(e->body.track, e->timeScale.realPerShown));
 
     Analysed analysed{conclude(*e, request.handMarks, request.momentFixes), e};
     // The jolt of the hit must not be smoothed: once impact is known, the body's track is made again around

@@ -259,8 +259,8 @@ BallEvidence BallWatch::finish() {
     return std::move(state_->evidence);
 }
 
-std::optional<Ball> findBall(const BallEvidence& evidence, const ShaftTrack& track,
-                             const FitContext& context) {
+std::optional<Ball> findBall(const BallEvidence& evidence, const ShaftTrack& track, const FitContext& context,
+                             std::optional<base::Seconds> through) {
     const double r = context.timeScale.realPerShown > 0 ? context.timeScale.realPerShown : 1.0;
     // When the club hangs down while turning fastest: the hit cannot be far from it.
     std::optional<double> bottom;
@@ -377,6 +377,11 @@ std::optional<Ball> findBall(const BallEvidence& evidence, const ShaftTrack& tra
                 continue;
             }
             worth *= std::exp(-off / 0.08);
+        }
+        if (!turns && through) {
+            // Not more than a preference: the fastest hands may be those of a practice swing.
+            const double off = std::abs((time(last) + time(first)) / 2 - through->value() * r);
+            worth *= std::max(0.1, std::exp(-off / 0.15));
         }
         if (restingHead) {
             const double off =

@@ -63,8 +63,11 @@ class BallWatch {
 
 /// The ball that was hit: a disc of a ball's size at the ground near the club head at address, lying there
 /// until it goes for good while the club passes. Nothing when no such thing is there (practice swing): a disc
-/// that never goes is no hit ball. `centre` is in the reference picture.
+/// that never goes is no hit ball. `centre` is in the reference picture. `through`: presentation time at
+/// which the hands were fastest; from behind, where the shaft does not tell when the club comes through, a
+/// ball that goes near it is preferred to one that goes as the club is set down or lifted beside it.
 [[nodiscard]] std::optional<Ball> findBall(const BallEvidence& evidence, const ShaftTrack& track,
-                                           const FitContext& context);
+                                           const FitContext& context,
+                                           std::optional<base::Seconds> through = std::nullopt);
 
 } // namespace plumbmark::club

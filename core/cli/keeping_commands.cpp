@@ -19,6 +19,7 @@
 #include "store/backup.h"
 #include "transfer/direct.h"
 #include "transfer/qr.h"
+#include "video/clip.h"
 
 namespace plumbmark::cli {
 namespace fs = std::filesystem;
@@ -397,8 +398,43 @@ base::Result<int> runSend(const Arguments& args, const Services& services, Strea
     return kDone;
 }
 
+/// The ticket in a photo or film of the other device's screen.
+base::Result<std::string> ticketInPicture(const std::string& file) {
+    auto clip = video::Clip::open(fs::path(file));
+    if (!clip) {
+        return clip.error();
+    }
+    std::optional<std::string> text;
+    const auto read = (*clip)->stream(0, (*clip)->info().frames - 1, [&](const video::Frame& frame) {
+        const video::PlaneView grey = frame.luma();
+        text = transfer::textInQrCode({grey.data, grey.width, grey.height, grey.stride},
+                                      transfer::kTicketBeginning);
+        return !text;
+    });
+    if (text) {
+        return *text;
+    }
+    if (!read) {
+        return read.error();
+    }
+    return base::inputError(
+        "transfer.no_code",
+        "No code of a sending can be read in \"" + fs::path(file).filename().string() +
+            "\"; hold the camera so that the code is sharp and fills a third of the picture.");
+}
+
 base::Result<int> runReceive(const Arguments& args, const Services& services, Streams streams) {
-    const auto ticket = transfer::Ticket::fromText(*args.operand(0));
+    const auto picture = args.value("--picture");
+    if (picture.has_value() == args.operand(0).has_value()) {
+        return base::inputError("transfer.ticket",
+                                "Give the ticket that the other device shows, or a picture of its code with "
+                                "--picture (one of the two).");
+    }
+    const auto text = picture ? ticketInPicture(*picture) : base::Result<std::string>(*args.operand(0));
+    if (!text) {
+        return text.error();
+    }
+    const auto ticket = transfer::Ticket::fromText(*text);
     if (!ticket) {
         return base::inputError("transfer.ticket",
                                 "This is no ticket of a sending; copy all of it, from plumbmark: to "
@@ -517,11 +553,12 @@ std::vector<Command> keepingCommands() {
          runSend},
         {{"receive",
           "Takes a lesson from the device that shows the ticket; after a cut it goes on.",
-          {"TICKET"},
-          {{"--remember", "NAME", "whose device it is: its lessons are then told as \"from NAME\""},
+          {"[TICKET]"},
+          {{"--picture", "FILE", "a photo or film of the other device's code, instead of the ticket"},
+           {"--remember", "NAME", "whose device it is: its lessons are then told as \"from NAME\""},
            {"--wait", "SECONDS", "how long to try without getting further; without it 60"},
            kLibrary},
-          {"plumbmark receive plumbmark:192.168.1.7:40123:..."}},
+          {"plumbmark receive plumbmark:192.168.1.7:40123:...", "plumbmark receive --picture photo.jpg"}},
          runReceive},
     };
 }

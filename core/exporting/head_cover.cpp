@@ -87,11 +87,17 @@ std::optional<Edges> headIn(const marks::FrameMarks& frame, double stature) {
     return all;
 }
 
+/// Outwards to the grid of macroblocks.
 base::Box inPicture(const Edges& edges, int width, int height) {
-    const double left = std::clamp(std::floor(edges.left), 0.0, width - 1.0);
-    const double top = std::clamp(std::floor(edges.top), 0.0, height - 1.0);
-    const double right = std::clamp(std::ceil(edges.right), left + 1.0, static_cast<double>(width));
-    const double bottom = std::clamp(std::ceil(edges.bottom), top + 1.0, static_cast<double>(height));
+    constexpr double kGrid = 16.0;
+    const auto down = [](double value, int size) {
+        return std::floor(std::clamp(value, 0.0, size - 1.0) / kGrid) * kGrid;
+    };
+    const auto up = [](double value, double from, int size) {
+        return std::min(static_cast<double>(size), std::ceil(std::max(value, from + 1.0) / kGrid) * kGrid);
+    };
+    const double left = down(edges.left, width), top = down(edges.top, height);
+    const double right = up(edges.right, left, width), bottom = up(edges.bottom, top, height);
     return {left, top, right - left, bottom - top};
 }
 
@@ -189,24 +195,36 @@ void coverWith(video::RgbImage& picture, const base::Box& box) {
     }
 }
 
-bool isCovered(const video::RgbImage& picture, const base::Box& box) {
-    // Coding leaves some single pixels off, above all along an edge that has just moved; an open face is
-    // more.
-    constexpr int kRim = 4, kCodingError = 24;
-    constexpr double kMostOff = 0.02;
-    const int left = std::max(0, static_cast<int>(box.x)) + kRim;
-    const int top = std::max(0, static_cast<int>(box.y)) + kRim;
-    const int right = std::min(picture.width, static_cast<int>(box.x + box.width)) - kRim;
-    const int bottom = std::min(picture.height, static_cast<int>(box.y + box.height)) - kRim;
-    long off = 0, all = 0;
-    for (int y = top; y < bottom; ++y) {
-        for (int x = left * 3; x < right * 3; ++x) {
-            const int value = picture.pixels[static_cast<std::size_t>(y * picture.width * 3 + x)];
-            off += std::abs(value - kGrey) > kCodingError ? 1 : 0;
-            ++all;
+double worstBlock(const video::RgbImage& picture, const base::Box& box) {
+    constexpr int kRim = 4, kBlock = 8;
+    const auto inside = [&](double from, double to, int end) {
+        const int a = std::clamp(static_cast<int>(from), 0, end),
+                  b = std::clamp(static_cast<int>(to), 0, end);
+        return std::pair(a == 0 ? 0 : a + kRim, b == end ? end : b - kRim); // no filter at the picture's end
+    };
+    const auto [left, right] = inside(box.x, box.x + box.width, picture.width);
+    const auto [top, bottom] = inside(box.y, box.y + box.height, picture.height);
+    double worst = 0.0;
+    for (int y = top; y < bottom; y = (y / kBlock + 1) * kBlock) {
+        const int low = std::min(bottom, (y / kBlock + 1) * kBlock);
+        for (int x = left; x < right; x = (x / kBlock + 1) * kBlock) {
+            const int far = std::min(right, (x / kBlock + 1) * kBlock);
+            double squares = 0.0;
+            for (int v = y; v < low; ++v) {
+                for (int u = x * 3; u < far * 3; ++u) {
+                    const int off =
+                        picture.pixels[static_cast<std::size_t>(v * picture.width * 3 + u)] - kGrey;
+                    squares += off * off;
+                }
+            }
+            worst = std::max(worst, squares / (3.0 * (low - y) * (far - x)));
         }
     }
-    return static_cast<double>(off) <= kMostOff * static_cast<double>(all);
+    return std::sqrt(worst);
+}
+
+bool isCovered(const video::RgbImage& picture, const base::Box& box) {
+    return worstBlock(picture, box) <= kMostCodingError;
 }
 
 } // namespace plumbmark::exporting

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <array>
+#include <charconv>
 
 #include "base/clock.h"
 
@@ -86,12 +87,26 @@ base::Result<void> check(const Consent& value) {
     return {};
 }
 
-base::Result<void> allows(const std::vector<Fact>& standing, std::string_view what, std::string_view today) {
+Age ageOf(const std::vector<Fact>& standing, std::optional<int> birthYear, std::string_view today) {
+    constexpr int kOfAge = 18;
+    const bool said = std::any_of(standing.begin(), standing.end(),
+                                  [](const Fact& fact) { return consentOf(fact.body).minor; });
+    int year = 0;
+    (void)std::from_chars(today.data(), today.data() + std::min<std::size_t>(4, today.size()), year);
+    if (said || (birthYear && year - *birthYear <= kOfAge)) {
+        return Age::minor;
+    }
+    return standing.empty() && !birthYear ? Age::unknown : Age::adult;
+}
+
+base::Result<void> allows(const std::vector<Fact>& standing, std::string_view what, std::string_view today,
+                          std::optional<int> birthYear) {
     if (standing.empty()) {
         return base::inputError("consent.missing",
                                 "Nothing was shared: there is no consent on record. Ask for it and note it "
                                 "(\"plumbmark consent\"), or share only with a device of your own.");
     }
+    const bool minor = ageOf(standing, birthYear, today) == Age::minor;
     for (const Fact& fact : standing) {
         const Consent consent = consentOf(fact.body);
         if (consent.withdrawn) {
@@ -106,7 +121,7 @@ base::Result<void> allows(const std::vector<Fact>& standing, std::string_view wh
             return base::inputError("consent.scope", "Nothing was shared: the consent is not for this (" +
                                                          std::string(what) + "); ask for it and note it.");
         }
-        if (consent.minor && consent.guardian.empty()) {
+        if (minor && (!consent.minor || consent.guardian.empty())) {
             return base::inputError("consent.guardian",
                                     "Nothing was shared: for a minor a guardian must agree; note who did.");
         }
@@ -114,10 +129,13 @@ base::Result<void> allows(const std::vector<Fact>& standing, std::string_view wh
     return {};
 }
 
-bool mayShowFace(const std::vector<Fact>& standing) {
-    return std::all_of(standing.begin(), standing.end(), [](const Fact& fact) {
+bool mayShowFace(const std::vector<Fact>& standing, std::string_view today, std::optional<int> birthYear) {
+    if (ageOf(standing, birthYear, today) != Age::minor) {
+        return true;
+    }
+    return !standing.empty() && std::all_of(standing.begin(), standing.end(), [](const Fact& fact) {
         const Consent consent = consentOf(fact.body);
-        return !consent.minor || consent.scopes.count(scope::face) > 0;
+        return consent.minor && !consent.withdrawn && consent.scopes.count(scope::face) > 0;
     });
 }
 

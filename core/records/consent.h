@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 #pragma once
 
+#include <optional>
 #include <set>
 #include <string>
 #include <string_view>
@@ -43,14 +44,27 @@ struct Consent {
 /// more than two years after it (one year for minors), a minor without guardian.
 base::Result<void> check(const Consent& value);
 
+/// What is known of a player's age.
+enum class Age {
+    adult,
+    minor,  ///< a consent says so, or the year in which the player turns 18 is not over
+    unknown ///< no consent and no year of birth: where it matters the stricter rule holds
+};
+/// `birthYear` from the body card, where it was told; a consent of an adult is the word of that adult.
+[[nodiscard]] Age ageOf(const std::vector<Fact>& standing, std::optional<int> birthYear,
+                        std::string_view today);
+
 /// Whether `what` may be done on `today`. `standing` are the consents that no other replaces; where two
-/// devices disagree all of them must allow it. Errors (input): "consent.missing", "consent.withdrawn",
-/// "consent.expired", "consent.scope", "consent.guardian"; each sentence says what is missing.
-base::Result<void> allows(const std::vector<Fact>& standing, std::string_view what, std::string_view today);
+/// devices disagree all of them must allow it; for a minor each must be a guardian's. Errors (input):
+/// "consent.missing", "consent.withdrawn", "consent.expired", "consent.scope", "consent.guardian"; each
+/// sentence says what is missing.
+base::Result<void> allows(const std::vector<Fact>& standing, std::string_view what, std::string_view today,
+                          std::optional<int> birthYear = std::nullopt);
 
 /// Whether films that go to others may show the player's face: those of a minor only where the guardian
 /// agreed to it. Where two devices disagree all must allow it.
-[[nodiscard]] bool mayShowFace(const std::vector<Fact>& standing);
+[[nodiscard]] bool mayShowFace(const std::vector<Fact>& standing, std::string_view today,
+                               std::optional<int> birthYear = std::nullopt);
 
 /// Whether a fact tells about somebody's health: by its kind, or because its body says {"health":true}. Such
 /// facts travel only when that is chosen.

@@ -105,10 +105,12 @@ base::Result<bool> writeCovered(video::Clip& film, const std::vector<base::Box>&
     }
     base::Result<void> wrote;
     bool stopped = false;
-    int next = 0;
+    int next = 0, lastIndex = 0;
     video::RgbImage last;
     const auto put = [&](int index) {
         video::RgbImage picture = last;
+        // Also where the head was in the frame that stands in for one that could not be decoded.
+        exporting::coverWith(picture, cover[static_cast<std::size_t>(lastIndex)]);
         exporting::coverWith(picture, cover[static_cast<std::size_t>(index)]);
         wrote =
             (*writer)->write(evenSided(std::move(picture)), film.times()[static_cast<std::size_t>(index)]);
@@ -119,6 +121,7 @@ base::Result<bool> writeCovered(video::Clip& film, const std::vector<base::Box>&
         const bool first = last.pixels.empty();
         if (first) {
             last = frame.rgb();
+            lastIndex = frame.index();
         }
         // A frame that could not be decoded stands as the one before it, so that every number stays right.
         while (!stopped && next < frame.index()) {
@@ -127,6 +130,7 @@ base::Result<bool> writeCovered(video::Clip& film, const std::vector<base::Box>&
             }
         }
         last = frame.rgb();
+        lastIndex = frame.index();
         progress.tell(0.5 + 0.3 * frame.index() / info.frames, "cover");
         return !stopped && put(next++);
     });

@@ -14,6 +14,7 @@
 #include "exporting/lesson_page.h"
 #include "lessonfile/seal.h"
 #include "lessonfile/signature.h"
+#include "records/coaching_kinds.h"
 #include "records/fact.h"
 #include "records/film_copy.h"
 #include "records/kinds.h"
@@ -144,21 +145,50 @@ base::Result<std::vector<records::Fact>> LessonExchange::consents(const base::Id
 
 base::Result<void> LessonExchange::mayShare(const base::Id& player) {
     return base::guarded([&]() -> base::Result<void> {
-        const auto standing = consents(player);
+        const auto standing = standingOf(player);
         if (!standing) {
             return standing.error();
         }
-        return records::allows(*standing, records::scope::share, base::isoDate(clock_->now()));
+        return records::allows(standing->consents, records::scope::share, base::isoDate(clock_->now()),
+                               standing->birthYear);
+    });
+}
+
+base::Result<LessonExchange::Standing> LessonExchange::standingOf(const base::Id& player) {
+    auto standing = consents(player);
+    if (!standing) {
+        return standing.error();
+    }
+    const auto cards = library_->factsOf(player, records::kind::body_card);
+    if (!cards) {
+        return cards.error();
+    }
+    Standing answer{std::move(*standing), std::nullopt};
+    // Where two devices tell different years, the younger one counts.
+    for (const records::Fact& card : records::heads(*cards)) {
+        const auto year = records::bodyCardOf(card.body).birthYear;
+        answer.birthYear = std::max(answer.birthYear, year);
+    }
+    return answer;
+}
+
+base::Result<records::Age> LessonExchange::ageOf(const base::Id& player) {
+    return base::guarded([&]() -> base::Result<records::Age> {
+        const auto standing = standingOf(player);
+        if (!standing) {
+            return standing.error();
+        }
+        return records::ageOf(standing->consents, standing->birthYear, base::isoDate(clock_->now()));
     });
 }
 
 base::Result<bool> LessonExchange::mayShowFace(const base::Id& player) {
     return base::guarded([&]() -> base::Result<bool> {
-        const auto standing = consents(player);
+        const auto standing = standingOf(player);
         if (!standing) {
             return standing.error();
         }
-        return records::mayShowFace(*standing);
+        return records::mayShowFace(standing->consents, base::isoDate(clock_->now()), standing->birthYear);
     });
 }
 
@@ -178,12 +208,18 @@ base::Result<void> LessonExchange::noted(const base::Id& player, const records::
         return base::inputError("book.no_such_thing",
                                 "It is not in the library (any more); choose again from the list.");
     }
-    const auto standing = consents(player);
+    const auto standing = standingOf(player);
     if (!standing) {
         return standing.error();
     }
+    if (!consent.minor && !consent.withdrawn &&
+        records::ageOf({}, standing->birthYear, consent.day) == records::Age::minor) {
+        return base::inputError("consent.guardian",
+                                "By the year of birth on the body card the player is not of age yet, so a "
+                                "guardian must agree; say who.");
+    }
     std::vector<base::Id> before;
-    for (const records::Fact& fact : *standing) {
+    for (const records::Fact& fact : standing->consents) {
         before.push_back(fact.id);
     }
     return library_->add({library_->make(records::kind::consent, {player}, bodyOf(consent), before)});

@@ -82,8 +82,12 @@ class LessonExchange {
 
     /// Whether something of a player may go to somebody else today.
     base::Result<void> mayShare(const base::Id& player);
+    /// What is known of a player's age today, from consents and body card.
+    base::Result<records::Age> ageOf(const base::Id& player);
     /// Whether films of a player may go out with the face in them (see records::mayShowFace).
     base::Result<bool> mayShowFace(const base::Id& player);
+    /// Errors (input): those of records::check, "consent.guardian" (by the year of birth a guardian must
+    /// agree), "book.no_such_thing".
     base::Result<void> noteConsent(const base::Id& player, const records::Consent& consent);
     /// The consents that stand; more than one where two devices disagree.
     base::Result<std::vector<records::Fact>> consents(const base::Id& player);
@@ -94,6 +98,11 @@ class LessonExchange {
                                                const ExportOptions& options, const base::Progress& progress);
     base::Result<Receipt> imported(const std::filesystem::path& file, const base::Progress& progress,
                                    const std::string& passphrase);
+    struct Standing {
+        std::vector<records::Fact> consents;
+        std::optional<int> birthYear;
+    };
+    base::Result<Standing> standingOf(const base::Id& player);
     base::Result<void> noted(const base::Id& player, const records::Consent& consent);
     base::Result<void> readFrom(const std::filesystem::path& file, const std::filesystem::path& staging,
                                 const std::string& passphrase, const base::Progress& progress,

@@ -6,7 +6,7 @@
 #include <map>
 
 #include "records/consent.h"
-#include "records/merge.h"
+#include "session/lesson_exchange.h"
 
 namespace plumbmark::session {
 
@@ -17,26 +17,23 @@ base::Result<std::vector<Overdue>> Retention::overdue() {
     if (!lessons) {
         return lessons.error();
     }
-    std::map<base::Id, bool> minors;
+    LessonExchange exchange(*library_, *clock_);
+    std::map<base::Id, records::Age> ages;
     std::vector<Overdue> found;
     for (const store::LessonRow& lesson : *lessons) {
         const auto taught = base::fromIso(lesson.day);
         if (!taught) {
             continue;
         }
-        auto minor = minors.find(lesson.player);
-        if (minor == minors.end()) {
-            const auto consents = library_->factsOf(lesson.player, records::kind::consent);
-            if (!consents) {
-                return consents.error();
+        auto age = ages.find(lesson.player);
+        if (age == ages.end()) {
+            const auto told = exchange.ageOf(lesson.player);
+            if (!told) {
+                return told.error();
             }
-            const auto standing = records::heads(*consents);
-            const bool any = std::any_of(standing.begin(), standing.end(), [](const records::Fact& fact) {
-                return records::consentOf(fact.body).minor;
-            });
-            minor = minors.emplace(lesson.player, any).first;
+            age = ages.emplace(lesson.player, *told).first;
         }
-        const int days = minor->second ? kKeepMinorsFilmsDays : kKeepFilmsDays;
+        const int days = age->second == records::Age::adult ? kKeepFilmsDays : kKeepMinorsFilmsDays;
         const std::string since = base::isoDate(*taught + (days + 1) * kDay);
         if (since > today) {
             continue;
@@ -52,8 +49,9 @@ base::Result<std::vector<Overdue>> Retention::overdue() {
             }
             for (const store::ClipRow& clip : *clips) {
                 if (clip.filmHere) {
-                    found.push_back(
-                        {clip.id, lesson.playerName, lesson.title, lesson.day, since, minor->second});
+                    found.push_back({clip.id, lesson.playerName, lesson.title, lesson.day, since,
+                                     age->second == records::Age::minor,
+                                     age->second == records::Age::unknown});
                 }
             }
         }

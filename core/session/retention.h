@@ -21,9 +21,10 @@ inline constexpr int kKeepFilmsDays = 365;
 struct Overdue {
     base::Id clip{base::Id::Bytes{}};
     std::string playerName, lessonTitle;
-    std::string day;   ///< of the lesson
-    std::string since; ///< ISO 8601: the first day on which it is overdue
-    bool minor = false;
+    std::string day;         ///< of the lesson
+    std::string since;       ///< ISO 8601: the first day on which it is overdue
+    bool minor = false;      ///< see LessonExchange::ageOf
+    bool ageUnknown = false; ///< then a minor's time holds
 };
 
 /// The review of what is kept: it proposes, a person decides; nothing is ever erased by itself.
@@ -32,8 +33,9 @@ class Retention {
     explicit Retention(store::Library& library, const base::Clock& clock = base::systemClock())
         : library_(&library), clock_(&clock) {}
 
-    /// Clips whose film is here and whose time is over: minors' first, then the longest overdue. A player is
-    /// a minor where a consent that stands says so. Errors of store::Library.
+    /// Clips whose film is here and whose time is over: minors' first, then the longest overdue. Of a player
+    /// whose age nobody has told (no consent, no year of birth) films are kept as short as a minor's. Errors
+    /// of store::Library.
     base::Result<std::vector<Overdue>> overdue();
 
   private:

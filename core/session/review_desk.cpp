@@ -169,11 +169,11 @@ base::Result<bool> ReviewDesk::coversHeads(const base::Id& lesson) {
     if (!*entity || (*entity)->kind != records::kind::lesson || (*entity)->path.empty()) {
         return noSuchLesson();
     }
-    const auto consents = library_->factsOf((*entity)->path.front(), records::kind::consent);
-    if (!consents) {
-        return consents.error();
+    const auto may = LessonExchange(*library_).mayShowFace((*entity)->path.front());
+    if (!may) {
+        return may.error();
     }
-    return !records::mayShowFace(records::heads(*consents));
+    return !*may;
 }
 
 base::Result<std::vector<exporting::TableRow>> ReviewDesk::numbers(std::optional<base::Id> player,

@@ -31,8 +31,6 @@ using detail::Descriptor;
 using detail::Wire;
 using Clock = std::chrono::steady_clock;
 
-constexpr std::string_view kScheme = "plumbmark:";
-
 base::Error cancelled() {
     return base::failure("cancelled", "Stopped on request.");
 }
@@ -213,14 +211,14 @@ std::string Ticket::text() const {
     sodium_bin2base64(coded.data(), coded.size(), key.data(), key.size(),
                       sodium_base64_VARIANT_URLSAFE_NO_PADDING);
     coded.pop_back();
-    return std::string(kScheme) + list + ":" + std::to_string(port) + ":" + coded;
+    return std::string(kTicketBeginning) + list + ":" + std::to_string(port) + ":" + coded;
 }
 
 std::optional<Ticket> Ticket::fromText(std::string_view text) {
-    if (!text.starts_with(kScheme) || text.size() > 500) {
+    if (!text.starts_with(kTicketBeginning) || text.size() > 500) {
         return std::nullopt;
     }
-    text.remove_prefix(kScheme.size());
+    text.remove_prefix(kTicketBeginning.size());
     const std::size_t first = text.find(':');
     const std::size_t second = first == std::string_view::npos ? first : text.find(':', first + 1);
     if (second == std::string_view::npos) {

@@ -24,6 +24,8 @@
 /// amount of data.
 namespace plumbmark::transfer {
 
+inline constexpr std::string_view kTicketBeginning = "plumbmark:";
+
 struct Ticket {
     std::vector<std::string> addresses; ///< IPv4, tried in turn
     std::uint16_t port = 0;

@@ -4,7 +4,12 @@
 
 #include <memory>
 
+// The name of the text's type in this release and all that follow.
+#define ZX_USE_UTF8 1
+#include <ReadBarcode.h>
 #include <qrencode.h>
+
+#include "base/guarded.h"
 
 namespace plumbmark::transfer {
 
@@ -34,6 +39,31 @@ std::vector<std::string> qrLines(const QrCode& code) {
         lines.push_back(line + "\x1b[0m");
     }
     return lines;
+}
+
+namespace {
+
+base::Result<std::optional<std::string>> textIn(const GreyPicture& picture, std::string_view beginning) {
+    const ZXing::ImageView view(picture.data, picture.width, picture.height, ZXing::ImageFormat::Lum,
+                                static_cast<int>(picture.stride));
+    const auto hints = ZXing::DecodeHints().setFormats(ZXing::BarcodeFormat::QRCode).setTryHarder(true);
+    for (const ZXing::Result& found : ZXing::ReadBarcodes(view, hints)) {
+        if (found.isValid() && found.text().starts_with(beginning)) {
+            return std::optional(found.text());
+        }
+    }
+    return std::optional<std::string>();
+}
+
+} // namespace
+
+std::optional<std::string> textInQrCode(const GreyPicture& picture, std::string_view beginning) {
+    if (picture.data == nullptr || picture.width < 21 ||
+        picture.height < 21) { // modules of the smallest code
+        return std::nullopt;
+    }
+    const auto text = base::guarded([&] { return textIn(picture, beginning); });
+    return text ? *text : std::nullopt;
 }
 
 } // namespace plumbmark::transfer

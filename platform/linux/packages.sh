@@ -3,13 +3,14 @@
 # SPDX-License-Identifier: Apache-2.0
 #
 # Installs the Debian 12 packages that Plumbmark needs: `packages.sh build` (program and app) or
-# `packages.sh test` (these and what the tests read). Does nothing when all are there.
+# `packages.sh test` (these and what the tests read); `packages.sh fuzz` what the guided fuzzer needs besides. Does
+# nothing when all are there.
 set -euo pipefail
 
 build=(
   g++ cmake ninja-build pkg-config git ca-certificates
   libavformat-dev libavcodec-dev libavutil-dev libswscale-dev libswresample-dev
-  libopencv-dev nlohmann-json3-dev libsodium-dev libsqlite3-dev libqrencode-dev
+  libopencv-dev nlohmann-json3-dev libsodium-dev libsqlite3-dev libqrencode-dev libzxing-dev
   qt6-base-dev qt6-declarative-dev qt6-declarative-dev-tools libgl-dev libegl-dev
   qml6-module-qtquick qml6-module-qtquick-controls qml6-module-qtquick-layouts qml6-module-qtquick-templates
   qml6-module-qtquick-window qml6-module-qtquick-dialogs qml6-module-qtquick-shapes qml6-module-qtqml
@@ -26,10 +27,16 @@ test=(
   opencv-doc darknet python3-skimage assimp-testmodels
 )
 
+fuzz=(
+  "${build[@]}"
+  clang-14 libclang-rt-14-dev llvm-14
+)
+
 case "${1:-}" in
   build) wanted=("${build[@]}") ;;
   test) wanted=("${test[@]}") ;;
-  *) echo "Say which packages: packages.sh build|test" >&2; exit 2 ;;
+  fuzz) wanted=("${fuzz[@]}") ;;
+  *) echo "Say which packages: packages.sh build|test|fuzz" >&2; exit 2 ;;
 esac
 
 missing=()

@@ -124,7 +124,7 @@ void readRow(std::string_view text) {
     maker.kind = records::kind::player;
     (void)records::foldEntity(maker, {fact, fact});
     (void)records::allows({fact}, records::scope::share, "2026-11-25").ok();
-    (void)records::mayShowFace({fact});
+    (void)records::mayShowFace({fact}, "2026-11-25", 2010);
 }
 
 void readTicket(std::string_view text) {

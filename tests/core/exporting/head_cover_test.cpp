@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <cmath>
 #include <vector>
 
 #include "exporting/head_cover.h"
@@ -102,6 +103,14 @@ TEST(HeadCover, AnUncertainHeadIsCoveredWiderAndShownToThePerson) {
     EXPECT_EQ(exporting::doubtfulFrames(track), (std::vector<int>{10, 11, 60}));
 }
 
+TEST(HeadCover, ItsEdgesLieOnTheEncodersGrid) {
+    for (const base::Box& box : exporting::headCover(person(), 1278, 719)) {
+        for (const double edge : {box.x, box.y, box.x + box.width, box.y + box.height}) {
+            EXPECT_TRUE(std::fmod(edge, 16.0) == 0.0 || edge == 1278.0 || edge == 719.0) << edge;
+        }
+    }
+}
+
 TEST(HeadCover, WithoutAnyHeadThereIsNoCover) {
     auto track = person();
     forget(track, 0, 120);
@@ -119,6 +128,17 @@ TEST(HeadCover, ACoverIsOpaque) {
     exporting::coverWith(picture, box);
     EXPECT_TRUE(exporting::isCovered(picture, box));
     EXPECT_FALSE(exporting::isCovered(picture, {5, 8, 35, 24})) << "beside the box nothing is covered";
+    // An opening as small as one coded block is one, however large the cover: no share of it is forgiven.
+    video::RgbImage wide{640, 480, std::vector<std::uint8_t>(640 * 480 * 3, 40)};
+    const base::Box large{16, 16, 608, 448};
+    ASSERT_TRUE(exporting::isCovered(wide, large));
+    for (int y = 200; y < 208; ++y) {
+        for (int x = 320 * 3; x < 328 * 3; ++x) {
+            wide.pixels[static_cast<std::size_t>(y * 640 * 3 + x)] = 90;
+        }
+    }
+    EXPECT_FALSE(exporting::isCovered(wide, large));
+    EXPECT_NEAR(exporting::worstBlock(wide, large), 50.0, 1e-9);
     exporting::coverWith(picture, {-5, -5, 500, 500});
     EXPECT_TRUE(exporting::isCovered(picture, {0, 0, 64, 48}));
 }

@@ -10,6 +10,7 @@
 #include "base/files.h"
 #include "base/hash.h"
 #include "lessonfile/lessonfile.h"
+#include "records/coaching_kinds.h"
 #include "records/consent.h"
 #include "session/folder_sync.h"
 #include "session/lesson_book.h"
@@ -105,6 +106,7 @@ class Exchange : public ::testing::Test {
     fs::path dir_ = stage_.path();
     base::FixedClock clock_{kNow};
     fs::path shared_ = dir_ / "shared";
+    std::vector<base::Id> card_; ///< the body card to be replaced
 };
 
 } // namespace
@@ -162,6 +164,41 @@ TEST_F(Exchange, AConsentThatMakesNoSenseIsNotKept) {
     ASSERT_TRUE(coach.exchange->noteConsent(made.player, minor));
     EXPECT_EQ(exportKey(coach, made.lesson), "");
     EXPECT_EQ(coach.exchange->noteConsent(made.lesson, consent()).error().key, "book.no_such_thing");
+}
+
+// By the year of birth on the body card; until the year in which somebody turns 18 is over the birthday may
+// still come.
+TEST_F(Exchange, OfAYoungPlayerOnlyAGuardianAgrees) {
+    Device coach(dir_ / "a", clock_);
+    const auto made = coach.lesson("Kim", "film");
+    EXPECT_EQ(*coach.exchange->ageOf(made.player), records::Age::unknown);
+    const auto born = [&](int year) {
+        records::BodyCard card;
+        card.day = "2026-11-25";
+        card.birthYear = year;
+        ASSERT_TRUE(coach.library->add(
+            {coach.library->make(records::kind::body_card, {made.player}, bodyOf(card), card_)}));
+        card_ = {coach.library->factsOf(made.player, records::kind::body_card)->back().id};
+    };
+    ASSERT_TRUE(coach.exchange->noteConsent(made.player, consent()));
+    EXPECT_EQ(*coach.exchange->ageOf(made.player), records::Age::adult) << "an adult's own word";
+    born(2008);
+    EXPECT_EQ(*coach.exchange->ageOf(made.player), records::Age::minor);
+    EXPECT_EQ(exportKey(coach, made.lesson), "consent.guardian");
+    EXPECT_EQ(coach.exchange->noteConsent(made.player, consent()).error().key, "consent.guardian");
+    EXPECT_FALSE(*coach.exchange->mayShowFace(made.player));
+    auto guardians = consent();
+    guardians.minor = true;
+    guardians.guardian = "A parent";
+    ASSERT_TRUE(coach.exchange->noteConsent(made.player, guardians));
+    EXPECT_EQ(exportKey(coach, made.lesson, {.withFilms = false}), "");
+    EXPECT_FALSE(*coach.exchange->mayShowFace(made.player)) << "the face was not agreed to";
+    auto withdrawn = consent();
+    withdrawn.withdrawn = true;
+    EXPECT_TRUE(coach.exchange->noteConsent(made.player, withdrawn)) << "anybody may take it back";
+    born(2007);
+    EXPECT_EQ(coach.exchange->noteConsent(made.player, consent()).ok(), true);
+    EXPECT_EQ(exportKey(coach, made.lesson), "");
 }
 
 TEST_F(Exchange, TwoDevicesThatDisagreeAboutAConsentDoNotShare) {

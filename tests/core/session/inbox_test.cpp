@@ -71,7 +71,8 @@ TEST_F(Inbox, FilmingAgainKeepsThePromiseAndAnAnswerEndsIt) {
     EXPECT_EQ((*rows)[0].inbox.due, "2026-11-28");
     // It travels with the lesson.
     const fs::path file = stage_.path() / "lesson.plumbmark";
-    ASSERT_TRUE(LessonExchange(*library_).exportLesson(*lessons_[0], file, {.audience = Audience::ownDevice}, {}));
+    ASSERT_TRUE(
+        LessonExchange(*library_).exportLesson(*lessons_[0], file, {.audience = Audience::ownDevice}, {}));
     const auto other = open("other");
     ASSERT_TRUE(LessonExchange(*other).import(file, {}));
     EXPECT_EQ(InboxDesk(*other, clock_).open()->size(), 1U);

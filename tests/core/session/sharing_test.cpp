@@ -326,6 +326,21 @@ TEST_F(Sharing, WhatIsKeptPastItsTimeIsProposedAndNeverErasedByItself) {
     EXPECT_EQ(on("2029-11-25"), 0U);
 }
 
+// The stricter rule where nobody has told an age: as for minors.
+TEST_F(Sharing, OfAPlayerOfUnknownAgeFilmsAreKeptAsShortAsAMinors) {
+    const auto player = *coach_.book->addPlayer({"Lee", marks::Hand::right, 1.75, ""});
+    const auto lesson = *coach_.book->addLesson(player, {"First", "2026-11-25", "", "", ""});
+    const auto shot = coach_.book->addShot(lesson, {});
+    ClipIntake intake(*coach_.library, nullptr);
+    ASSERT_TRUE(intake.bringIn(*shot, dir_ / "film.mp4", {}, {}));
+    base::FixedClock clock(*base::fromIso("2027-02-24T12:00:00Z"));
+    const auto overdue = Retention(*coach_.library, clock).overdue();
+    ASSERT_EQ(overdue->size(), 1U) << "and not the grown-up's";
+    EXPECT_EQ(overdue->front().playerName, "Lee");
+    EXPECT_TRUE(overdue->front().ageUnknown);
+    EXPECT_FALSE(overdue->front().minor);
+}
+
 TEST_F(Sharing, WhatTwoDevicesPutDifferentlyIsListedAndSettled) {
     Device tablet(dir_ / "tablet");
     ASSERT_EQ(shareKey({.audience = Audience::ownDevice}), "");

@@ -4,7 +4,9 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <atomic>
+#include <cmath>
 #include <filesystem>
 #include <fstream>
 #include <mutex>
@@ -278,6 +280,96 @@ TEST(TicketText, GoesThereAndBackAndWhatIsNoneIsRefused) {
           std::string("plumbmark:10.0.0.5:99999:") + std::string(43, 'A')}) {
         EXPECT_FALSE(Ticket::fromText(bad)) << bad;
     }
+}
+
+namespace {
+
+/// A camera's picture of a screen with the code: turned, tilted, unequally lit, out of focus, noisy.
+struct View {
+    double module = 6.0;  ///< px of the picture
+    double degrees = 0.0; ///< turned
+    double tilt = 0.0;    ///< how much narrower the far edge is than the near one, as a share
+    double blur = 0.0;    ///< width of the blur, px
+    int dark = 20, light = 235;
+    double fall = 0.0; ///< light lost from left to right, as a share
+};
+std::vector<unsigned char> photo(const transfer::QrCode& code, const View& view, int width, int height) {
+    constexpr double kPi = 3.14159265358979323846;
+    const double c = std::cos(view.degrees * kPi / 180.0), s = std::sin(view.degrees * kPi / 180.0);
+    const double half = code.width / 2.0;
+    const auto screen = [&](double px, double py) {
+        const double x = (px - width / 2.0) / view.module, y = (py - height / 2.0) / view.module;
+        const double u = c * x + s * y, v = -s * x + c * y;
+        const double narrower = 1.0 - view.tilt * (v / half + 1.0) / 2.0;
+        const double mx = u / narrower + half, my = v / narrower + half;
+        if (mx < -4 || my < -4 || mx >= code.width + 4 || my >= code.width + 4) {
+            return 90.0; // what lies around the screen
+        }
+        const bool dark = code.at(static_cast<int>(std::floor(mx)), static_cast<int>(std::floor(my)));
+        return static_cast<double>(dark ? view.dark : view.light);
+    };
+    std::vector<unsigned char> picture;
+    std::mt19937 random(7);
+    std::normal_distribution<double> noise(0.0, 3.0);
+    const int taps = 2 + static_cast<int>(std::ceil(view.blur));
+    for (int y = 0; y < height; ++y) {
+        for (int x = 0; x < width; ++x) {
+            double sum = 0.0;
+            for (int j = 0; j < taps; ++j) {
+                for (int i = 0; i < taps; ++i) {
+                    const double w = 1.0 + view.blur;
+                    sum += screen(x + 0.5 + w * ((i + 0.5) / taps - 0.5),
+                                  y + 0.5 + w * ((j + 0.5) / taps - 0.5));
+                }
+            }
+            const double lit = sum / (taps * taps) * (1.0 - view.fall * x / width) + noise(random);
+            picture.push_back(static_cast<unsigned char>(std::clamp(lit, 0.0, 255.0)));
+        }
+    }
+    return picture;
+}
+
+} // namespace
+
+TEST(Qr, TheCameraReadsTheTicketTurnedTiltedSmallAndBlurred) {
+    Ticket ticket;
+    ticket.addresses = {"192.168.1.7", "10.0.0.5"};
+    ticket.port = 40123;
+    for (std::size_t i = 0; i < ticket.key.size(); ++i) {
+        ticket.key[i] = static_cast<std::uint8_t>(37 * i + 11);
+    }
+    const auto code = qrCode(ticket.text());
+    ASSERT_TRUE(code);
+    constexpr int kWidth = 480, kHeight = 400;
+    const auto read = [&](const View& view) {
+        const auto picture = photo(*code, view, kWidth, kHeight);
+        return textInQrCode({picture.data(), kWidth, kHeight, kWidth}, kTicketBeginning);
+    };
+    for (const View& view : std::vector<View>{{.module = 7.0},
+                                              {.module = 3.0},
+                                              {.module = 5.0, .degrees = 17.0},
+                                              {.module = 5.0, .degrees = 45.0},
+                                              {.module = 6.0, .degrees = 180.0},
+                                              {.module = 6.0, .degrees = -80.0, .blur = 2.0},
+                                              {.module = 6.0, .tilt = 0.2},
+                                              {.module = 6.0, .degrees = 8.0, .tilt = 0.15, .blur = 2.0},
+                                              {.module = 6.0, .blur = 4.0},
+                                              {.module = 6.0, .dark = 70, .light = 130},
+                                              {.module = 6.0, .degrees = 5.0, .fall = 0.6}}) {
+        EXPECT_EQ(read(view).value_or("nothing"), ticket.text())
+            << view.module << " px, turned " << view.degrees << ", tilted " << view.tilt << ", blur "
+            << view.blur;
+    }
+    // Another code in the picture is none of ours; no code is nothing; nor is half of one.
+    const auto other = qrCode("https://example.org/");
+    auto picture = photo(*other, {}, kWidth, kHeight);
+    EXPECT_FALSE(textInQrCode({picture.data(), kWidth, kHeight, kWidth}, kTicketBeginning));
+    EXPECT_EQ(textInQrCode({picture.data(), kWidth, kHeight, kWidth}), "https://example.org/");
+    picture = photo(*code, {}, kWidth, kHeight);
+    EXPECT_FALSE(textInQrCode({picture.data(), kWidth, kHeight / 2, kWidth}));
+    std::fill(picture.begin(), picture.end(), std::uint8_t{128});
+    EXPECT_FALSE(textInQrCode({picture.data(), kWidth, kHeight, kWidth}));
+    EXPECT_FALSE(textInQrCode({}));
 }
 
 // Outside check: zbar reads the code.

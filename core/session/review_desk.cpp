@@ -25,6 +25,7 @@
 #include "records/review_edit.h"
 #include "session/clip_intake.h"
 #include "session/lesson_book.h"
+#include "session/lesson_exchange.h"
 #include "session/swing_desk.h"
 #include "video/clip.h"
 #include "video/voice.h"

@@ -14,6 +14,10 @@ using base::Vec2;
 using marks::Landmark;
 using marks::MomentId;
 
+/// Bend of a swinging lead elbow that points at a camera in front, degrees: hardly any player locks it, and
+/// its crook looks more to the camera than across (common practice, no source).
+constexpr double kElbowTowardCamera = 12.0, kElbowTowardCameraSigma = 6.0;
+
 /// 180 minus the included angle as it shows in the picture. What leans out of the picture's plane shortens a
 /// limb and changes the angle by a share of itself (`foreshortening`).
 std::optional<double> flex(Probe& p, MomentId m, Landmark near, Landmark joint, Landmark far,
@@ -31,7 +35,13 @@ std::optional<double> flex(Probe& p, MomentId m, Landmark near, Landmark joint, 
     const double angle = 180.0 - includedAngle(*a, *b, *c);
     // A limb that leans out of the picture's plane hides part of its bend: more from the front, where arms
     // point at the camera, than down the line, where a knee bends in the picture's plane.
-    return angle + p.ownNoise(50, (p.faceOn() ? 7.0 : 3.0) + foreshortening * angle);
+    const double open = p.ownNoise(50, (p.faceOn() ? 5.0 : 3.0) + foreshortening * angle);
+    if (!p.faceOn()) {
+        return angle + open;
+    }
+    // Two small bends at right angles add up by their squares: what shows and what points at the camera.
+    return std::hypot(angle, std::max(0.0, kElbowTowardCamera + p.ownNoise(53, kElbowTowardCameraSigma))) +
+           open;
 }
 
 std::optional<double> kneeFromTheFront(Probe& p, MomentId) {
@@ -83,7 +93,7 @@ Definitions jointDefinitions() {
          {MomentId::shaft_level_back, MomentId::lead_arm_level_back},
          width,
          0.01},
-        {"lead_elbow_flex", faceOn, deg, 1, everyMoment(), elbow, 1.0, 25.0, unsure},
+        {"lead_elbow_flex", faceOn, deg, 2, everyMoment(), elbow, 1.0, 25.0, unsure},
         {"lead_knee_flex", faceOn, deg, 1, everyMoment(), kneeFromTheFront, 1.0},
         {"trail_knee_flex", faceOn, deg, 1, everyMoment(), kneeFromTheFront, 1.0},
         {"lead_knee_flex", line, deg, 1, everyMoment(), lead, 1.0, 20.0, unsure},

@@ -22,13 +22,17 @@ constexpr int kReach = 3; // frames either side that may stand in for a missing 
 constexpr double kUnknownDistanceStatures = 2.57; // 4.5 m for 1.75 m
 constexpr double kPitchSigma = 3.0;               // degrees: a camera levelled by eye along its line of sight
 constexpr std::uint64_t kWholeClip = 998;         // slot of what is the same at every moment
+// A mark's one sigma is that of both axes together. Seen from the front an ankle stands between two clear
+// edges of a narrow leg, so it errs little sideways; where along the leg it lies is the network's habit, and
+// errs more. Shoulders end in an edge sideways, too.
+constexpr double kAnkleSideways = 0.6, kAnkleAlong = 1.6, kShoulderSideways = 0.75;
 // Error of a lead/trail pair's middle against that of one of them; measured on development swings.
-constexpr double kHipsSideways = 0.25, kShouldersSideways = 0.29, kMiddleHeight = 0.87;
+constexpr double kHipsSideways = 0.20, kShouldersSideways = 0.29, kMiddleHeight = 0.87;
 constexpr double kShouldersFromBehind =
     0.22; // down-the-line, where the near shoulder's arm hides the far one
 /// What one joint's sigma holds beyond this many statures counts so much in the middle; that of shoulders
 /// turned away from a camera in front more, because they are held together about a middle that strays itself.
-constexpr double kPairUsual = 0.024, kMiddleBeyond = 0.15, kShouldersBeyond = 0.6;
+constexpr double kPairUsual = 0.024, kMiddleBeyond = 0.15, kShouldersUsual = 0.018, kShouldersBeyond = 0.6;
 /// Share of it that lasts through the clip: in height as much as a single joint's; sideways hardly any,
 /// because there the middle is the silhouette's, whose edges err anew with every pose.
 constexpr double kMiddleCommonShare = 0.70, kHeldCommonShare = 0.25;
@@ -397,10 +401,18 @@ std::optional<Vec2> Probe::at(Landmark landmark, base::Seconds time, int slot,
     }
     const double share = networkMark ? body::kCommonShare : 0.0;
     const double common = std::sqrt(share) * raw->sigma, own = std::sqrt(1.0 - share) * raw->sigma;
-    p.x += noise(keyOf(Kind::markX, what, kWholeClip), common) + noise(keyOf(Kind::markX, what, s), own) +
-           noise(keyOf(Kind::ground, 0, s), ground);
-    p.y += noise(keyOf(Kind::markY, what, kWholeClip), common) + noise(keyOf(Kind::markY, what, s), own) +
-           noise(keyOf(Kind::ground, 1, s), ground);
+    double sideways = 1.0, along = 1.0;
+    if (networkMark && faceOn()) {
+        const Group group = groupOf(landmark);
+        sideways = group == Group::ankle      ? kAnkleSideways
+                   : group == Group::shoulder ? kShoulderSideways
+                                              : 1.0;
+        along = group == Group::ankle ? kAnkleAlong : 1.0;
+    }
+    p.x += noise(keyOf(Kind::markX, what, kWholeClip), sideways * common) +
+           noise(keyOf(Kind::markX, what, s), sideways * own) + noise(keyOf(Kind::ground, 0, s), ground);
+    p.y += noise(keyOf(Kind::markY, what, kWholeClip), along * common) +
+           noise(keyOf(Kind::markY, what, s), along * own) + noise(keyOf(Kind::ground, 1, s), ground);
     const Depth depth = depthOf(landmark, input_->context.view, depthAs);
     const auto group = static_cast<std::uint64_t>(groupOf(landmark));
     // What a player's build shifts stays through the swing; a part changes from moment to moment.
@@ -454,16 +466,16 @@ std::optional<Vec2> Probe::mid(Landmark lead, Landmark trail, base::Seconds time
         const double lastingY = std::sqrt(kMiddleCommonShare), ownY = std::sqrt(1.0 - kMiddleCommonShare);
         // Turned away, the two shoulders hide each other and stray apart by as much: little of that is left
         // in their middle.
-        const double usual = kPairUsual * input_->scene.scale.pixelsPerStature;
+        const bool shouldersInFront = lead == Landmark::lead_shoulder && faceOn();
+        const double usual =
+            (shouldersInFront ? kShouldersUsual : kPairUsual) * input_->scene.scale.pixelsPerStature;
         const double beyond = usual > 0.0 ? std::max(0.0, each - usual) : 0.0;
-        const double x =
-            held ? (lead == Landmark::lead_hip ? kHipsSideways
-                    : faceOn()                 ? kShouldersSideways
-                                               : kShouldersFromBehind) *
-                           (each - beyond) +
-                       (lead == Landmark::lead_shoulder && faceOn() ? kShouldersBeyond : kMiddleBeyond) *
-                           beyond
-                 : each * kMiddleHeight;
+        const double x = held ? (lead == Landmark::lead_hip ? kHipsSideways
+                                 : faceOn()                 ? kShouldersSideways
+                                                            : kShouldersFromBehind) *
+                                        (each - beyond) +
+                                    (shouldersInFront ? kShouldersBeyond : kMiddleBeyond) * beyond
+                              : each * kMiddleHeight;
         const double y = each * kMiddleHeight;
         m.x += noise(keyOf(Kind::pair, 2 * what, kWholeClip), lasting * x) +
                noise(keyOf(Kind::pair, 2 * what, s), own * x);

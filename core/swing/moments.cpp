@@ -23,9 +23,15 @@ constexpr double kDefaultDistanceSigma = 1.6;
 constexpr double kHeadCoversBall = 0.025; // s: the last 0.6 m of the head's way at 25-40 m/s
 /// Measured on rendered swings: hands reverse 7 to 57 ms before the shaft does.
 constexpr double kHandsBeforeShaft = 0.030;
+/// Statures a second: the hands rest at the top for a moment and come down at 2 to 4; what the marks' noise
+/// makes of rest is up to half a stature a second.
+constexpr double kHandsAtTheTop = 0.9, kHandsComingDown = 1.5;
+constexpr double kPause = 0.15; // s, the longest rest at the top that is looked for
 /// Hands and shaft turn within a tenth of a second of each other in every swing (above); twice that is a
 /// contradiction, s.
 constexpr double kTopsApart = 0.2;
+constexpr double kSameHeight =
+    6.0; // degrees of the shaft's turn back: what a top takes 0.1 s for, either way
 /// Seen from behind, the hands leave along the line of sight and their start shows late.
 constexpr double kHandsStartLateBehind = 0.09;
 /// Seen from behind, a club that starts back in the plane through lens and shaft does not turn in the
@@ -228,42 +234,63 @@ class Finder {
                 "Impact cannot be told: the ball left its place at another time than the club came through.");
             return;
         }
-        // Density over a grid: flat while the ball may have left, times what club and sound say.
-        const double edge = 0.0015; // exposure smears the bracket's ends
-        const int n = 801;
-        const double from = a - 4 * edge, to = b + 4 * edge;
-        std::vector<double> p(n);
-        auto soft = [](double x) { return 0.5 * (1.0 + std::erf(x / std::numbers::sqrt2)); };
-        std::string how = "ball";
         std::optional<Crossing> club;
-        if (c_.headPassesBall &&
-            faceOn()) { // along the target line the shaft points at the ball all the way down
+        if (c_.headPassesBall && faceOn()) { // from behind, the shaft points at the ball all the way down
             club = Crossing{c_.headPassesBall->time.value() * r_,
                             std::max(c_.headPassesBall->sigma.value() * r_, 0.0005)};
-            if (club->t < a - 4 * club->sigma - 0.004 || club->t > b + 4 * club->sigma + 0.004) {
-                club.reset(); // disagrees with the ball: the ball is the fact
-            } else {
-                how += "+shaft";
-            }
         }
         const double distance = c_.context.cameraDistanceMetres.value_or(kDefaultDistanceMetres);
         const double distanceSigma = c_.context.cameraDistanceMetres ? 0.3 : kDefaultDistanceSigma;
         const double delay = distance / speedOfSound(20.0);
         const double soundSigma = std::hypot(distanceSigma / speedOfSound(20.0), kRecorderSoundSigma);
         // The loudest hit that fits the place; a neighbour's hit elsewhere in time is no candidate at all.
-        std::optional<double> sound;
-        for (const Hit& hit : c_.hits) {
-            const double t = hit.time.value() * r_ - delay;
-            if (t > a - 2.0 * soundSigma && t < b + 2.0 * soundSigma) {
-                sound = t;
-                how += "+sound";
-                break;
+        const auto heardIn = [&](double first, double last) -> std::optional<double> {
+            for (const Hit& hit : c_.hits) {
+                const double t = hit.time.value() * r_ - delay;
+                if (t > first - 2.0 * soundSigma && t < last + 2.0 * soundSigma) {
+                    return t;
+                }
+            }
+            return std::nullopt;
+        };
+        std::optional<double> sound = heardIn(a, b);
+        bool ball = true;
+        if (!club && bottom_ && faceOn()) {
+            club = shaftMeetsBall();
+        }
+        if (club && club->t > a - 4 * club->sigma - 0.004 && club->t < b + 4 * club->sigma + 0.004) {
+            if (!c_.headPassesBall) {
+                club.reset(); // too coarse to narrow the ball's own time
+            }
+        } else if (club) {
+            // Ball and club disagree, so one of them was seen wrong: the sound decides, or nobody.
+            const auto withClub = heardIn(club->t, club->t);
+            if (withClub && (!sound || std::abs(club->t - std::clamp(club->t, a, b)) > 4.0 * soundSigma)) {
+                ball = false;
+                sound = withClub;
+            } else if (sound) {
+                club.reset();
+            } else {
+                miss("Impact cannot be told: the ball left its place at another time than the club came "
+                     "through.");
+                return;
             }
         }
+        std::string how = ball ? "ball" : "";
+        for (const auto& [told, name] :
+             {std::pair{club.has_value(), "shaft"}, {sound.has_value(), "sound"}}) {
+            how += told ? (how.empty() ? "" : "+") + std::string(name) : "";
+        }
+        // Density over a grid: flat while the ball may have left, times what club and sound say.
+        const double edge = 0.0015; // exposure smears the bracket's ends
+        const int n = 801;
+        const double from = ball ? a - 4 * edge : club->t - 8 * club->sigma;
+        const double to = ball ? b + 4 * edge : club->t + 8 * club->sigma;
+        auto soft = [](double x) { return 0.5 * (1.0 + std::erf(x / std::numbers::sqrt2)); };
         double sum = 0.0, mean = 0.0, square = 0.0;
         for (int i = 0; i < n; ++i) {
             const double t = from + (to - from) * i / (n - 1);
-            double density = soft((t - a) / edge) * soft((b - t) / edge);
+            double density = ball ? soft((t - a) / edge) * soft((b - t) / edge) : 1.0;
             if (club) {
                 density *= std::exp(-0.5 * std::pow((t - club->t) / club->sigma, 2)) + 1e-6;
             }
@@ -278,6 +305,33 @@ class Finder {
         bottomFromHands_ = false;
         impact_ = mean;
         put(MomentId::impact, mean, sigma, how);
+    }
+
+    /// When the shaft's line comes over the ball on the way down, between two samples of it.
+    std::optional<Crossing> shaftMeetsBall() const {
+        std::optional<Crossing> found;
+        double fastest = 0.0;
+        const club::ShaftSample* before = nullptr;
+        double offBefore = 0.0;
+        for (const auto& shaft : c_.shaft) {
+            if (!shaft || std::abs(shaft->time.value() * r_ - *bottom_) > 0.25) {
+                continue;
+            }
+            const double off =
+                std::remainder(shaft->angleDegrees - club::angleOf(c_.ball->centre - shaft->through), 360.0);
+            if (before != nullptr) {
+                const double t0 = before->time.value() * r_, step = shaft->time.value() * r_ - t0;
+                const double turned = std::abs(off - offBefore);
+                if (step > 0.0 && step < 0.06 && off * offBefore <= 0.0 && turned > 0.0 && turned < 150.0 &&
+                    turned / step > fastest) {
+                    fastest = turned / step;
+                    found = Crossing{t0 + step * std::abs(offBefore) / turned, std::max(step / 4.0, 0.003)};
+                }
+            }
+            before = &*shaft;
+            offBefore = off;
+        }
+        return found;
     }
 
     void findTop() {
@@ -326,18 +380,32 @@ class Finder {
                 high = std::max(high, gy.at[i]->a);
             }
         }
-        double slowest = 1e9;
-        for (std::size_t i = 0; i < std::min(gx.at.size(), gy.at.size()); ++i) {
+        // Back from the downswing to where the hands were last slow: earlier pauses on the way up are none of
+        // the top's, however slow they look.
+        double weight = 0.0, mean = 0.0, square = 0.0, latest = from;
+        bool down = false;
+        for (std::size_t i = std::min(gx.at.size(), gy.at.size()); i-- > 0;) {
             const double t = gx.time(i);
-            if (t < from || t > to || t < gx.start + 0.06 || !gx.at[i] || !gy.at[i] ||
-                gy.at[i]->a < high - 0.06) {
+            if (t > to + 0.06 || t < from || t < gx.start + 0.06 || !gx.at[i] || !gy.at[i]) {
                 continue;
             }
             const double speed = std::hypot(gx.at[i]->b, gy.at[i]->b);
-            if (speed < slowest) {
-                slowest = speed;
-                fromHands = Crossing{t + kHandsBeforeShaft, std::max(0.030, 1.5 * frame_)};
+            down = down || speed > kHandsComingDown;
+            if (weight > 0.0 && t < latest - kPause) {
+                break;
             }
+            if (down && t < to && speed < kHandsAtTheTop && gy.at[i]->a > high - 0.12) {
+                const double w = kHandsAtTheTop - speed;
+                latest = std::max(latest, t);
+                weight += w, mean += w * t, square += w * t * t;
+            } else if (weight > 0.0) {
+                break;
+            }
+        }
+        if (weight > 0.0) {
+            mean /= weight;
+            const double run = std::sqrt(std::max(0.0, square / weight - mean * mean));
+            fromHands = Crossing{mean + kHandsBeforeShaft, std::hypot(std::max(0.025, 1.5 * frame_), run)};
         }
         if (fromShaft && lostThere && fromHands && std::abs(fromShaft->t - fromHands->t) > kTopsApart) {
             miss("The top cannot be told: the club is lost there, and the hands turn at another time; film "
@@ -381,6 +449,12 @@ class Finder {
     /// open.
     std::optional<Crossing> turnInGap(double from, double to) const {
         const double span = to - from;
+        // As far back where it was lost as where it came out again: it turned anywhere between.
+        const auto in = detail::fitAt(turned_, from, half(0.03)),
+                   out = detail::fitAt(turned_, to, half(0.03));
+        if (span > 0.06 && span <= 0.25 && in && out && std::abs(in->a - out->a) < kSameHeight) {
+            return Crossing{(from + to) / 2.0, span / std::sqrt(12.0)};
+        }
         // Nearly at rest where it was lost: the turn is just beyond.
         for (const double edge : {from, to}) {
             const auto fit = detail::fitAt(turned_, edge, half(0.06));

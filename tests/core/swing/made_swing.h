@@ -106,12 +106,15 @@ inline Scene film(const Made& made, double fps, double seconds, double noiseDegr
         s.track.push_back(frame);
         club::ShaftSample sample;
         sample.time = frame.time;
+        sample.through = {px, py};
         sample.angleDegrees = -side * (turned + noiseDegrees * gauss(random)) + 360.0 * 2;
         sample.sigmaDegrees = noiseDegrees;
         s.shaft.push_back(sample);
     }
     club::Ball ball;
-    ball.centre = {640, 690};
+    const double armAtHit = made.turned(made.hit()) / 2.4 * M_PI / 180.0;
+    ball.centre = base::Vec2{640 - side * 170 * std::sin(armAtHit), 330 + 170 * std::cos(armAtHit)} +
+                  club::directionOf(-side * made.turned(made.hit())) * 250.0;
     ball.radius = 6;
     for (const auto& frame : s.track) {
         if (frame.time.value() + offset < made.hit()) {

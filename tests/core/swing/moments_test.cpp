@@ -134,6 +134,51 @@ TEST(Moments, ANeighboursHitNeverMovesImpact) {
               marks::find(loud.find().moments, MomentId::impact)->time);
 }
 
+TEST(Moments, ABallLostFromSightBeforeTheClubComesIsNotTheHit) {
+    Made made;
+    auto scene = film(made, 120, 3.0, 0.8, 3);
+    const double offset = 0.35 / 120, truth = made.hit() - offset;
+    scene.context.cameraDistanceMetres = 4.0;
+    scene.ball->lastSeen = base::Seconds{truth - 0.060};
+    scene.ball->firstGone = base::Seconds{truth - 0.052};
+    // Club against ball and nothing else: nobody knows.
+    EXPECT_FALSE(marks::find(scene.find().moments, MomentId::impact));
+    // A sound that fits the club decides; one that fits the ball, for the ball.
+    scene.hits = {{base::Seconds{truth + 4.0 / 343.2}, 40.0}};
+    const auto withClub = scene.find();
+    const auto* impact = marks::find(withClub.moments, MomentId::impact);
+    ASSERT_TRUE(impact);
+    EXPECT_EQ(impact->foundBy, "shaft+sound");
+    EXPECT_NEAR(impact->time.value(), truth, 3 * impact->sigma.value());
+    EXPECT_LT(impact->sigma.value(), 0.006);
+    scene.hits = {{base::Seconds{truth - 0.056 + 4.0 / 343.2}, 40.0}};
+    const auto withBall = scene.find();
+    impact = marks::find(withBall.moments, MomentId::impact);
+    ASSERT_TRUE(impact);
+    EXPECT_EQ(impact->foundBy, "ball+sound");
+}
+
+TEST(Moments, HandsThatStopOnTheWayUpAreNotAtTheTopYet) {
+    Made made;
+    auto scene = film(made, 120, 3.0, 0.8, 5);
+    scene.context.view = marks::View::downTheLine;
+    scene.passes.reset();
+    const double offset = 0.35 / 120, top = made.top() - offset;
+    const auto before = scene.track;
+    for (std::size_t i = 0; i < scene.track.size(); ++i) { // still for a tenth of a second, then catching up
+        const double t = before[i].time.value() - top;
+        const double shown = t < -0.32 || t > -0.12 ? t : t < -0.22 ? -0.32 : -0.32 + 2.0 * (t + 0.22);
+        const auto from = static_cast<std::size_t>(std::lround((shown + top) * 120));
+        scene.track[i][marks::Landmark::grip] = before[from][marks::Landmark::grip];
+    }
+    const auto found = scene.find();
+    const auto* at = marks::find(found.moments, MomentId::top);
+    ASSERT_TRUE(at);
+    EXPECT_EQ(at->foundBy, "hands");
+    EXPECT_NEAR(at->time.value(), top, 0.05);
+    EXPECT_NEAR(at->time.value(), top, 3 * at->sigma.value());
+}
+
 TEST(Moments, SoundSharpensImpactWithinTheBallsGap) {
     double without = 0, with = 0;
     int n = 0;

@@ -9,6 +9,7 @@
 #include <iterator>
 #include <new>
 
+#include "cli/body_command.h"
 #include "cli/commands.h"
 #include "cli/library_access.h"
 
@@ -114,9 +115,15 @@ const std::vector<Command>& table() {
            {"--log-balls", "N", "instead: log balls hit today"},
            {"--log-rounds", "N", "instead: log rounds played today"},
            {"--log-pain", "REGION=LEVEL", "instead: log pain now, 0 to 10, such as lower_back=3"},
+           {"--demonstrate", "N", "instead: attach your own film to the kept plan's priority N"},
+           {"--film", "FILE",
+            "with --demonstrate: the film, or the beginning of a clip's id; none: take it away"},
+           {"--view", "face-on|down-the-line", "with --film FILE: which view it is; without it face-on"},
+           {"--hand", "right|left", "with --film FILE: whose hand; without it right"},
            {"--json", "OUT", "write the plan as JSON; \"-\" writes it to the terminal"},
            kLibrary},
-          {"plumbmark plan latest --keep", "plumbmark plan latest --log-balls 40"}},
+          {"plumbmark plan latest --keep", "plumbmark plan latest --log-balls 40",
+           "plumbmark plan latest --demonstrate 1 --film my-drill.mp4"}},
          runPlan},
         {{"demo",
           "Renders a demo swing with its exact truth into a folder.",
@@ -193,7 +200,7 @@ const std::vector<Command>& table() {
     };
     static const std::vector<Command> all = [] {
         std::vector<Command> joined = commands;
-        for (auto more : {keepingCommands(), reviewCommands()}) {
+        for (auto more : {keepingCommands(), bodyCommands(), reviewCommands()}) {
             std::move(more.begin(), more.end(), std::back_inserter(joined));
         }
         return joined;

@@ -16,6 +16,7 @@
 #include "exporting/words.h"
 #include "reasoning/explain.h"
 #include "session/coach_desk.h"
+#include "session/demonstration.h"
 #include "video/clip.h"
 
 namespace plumbmark::cli {
@@ -429,6 +430,68 @@ base::Result<int> runExplain(const Arguments& args, const Services& services, St
     return kDone;
 }
 
+namespace {
+
+base::Result<int> demonstrate(const Arguments& args, const OpenLesson& open, const Services& services,
+                              Streams streams) {
+    const auto number = args.number("--demonstrate", 1, 20, "(a priority's number)");
+    if (!number) {
+        return number.error();
+    }
+    const auto priority = static_cast<std::size_t>(**number) - 1;
+    session::Demonstrations desk(*open.library, *services.clock);
+    const auto typed = args.value("--film");
+    if (!typed) {
+        if (auto away = desk.takeAway(open.lesson.id, priority); !away) {
+            return away.error();
+        }
+        streams.out << "The priority is shown without a film.\n";
+        return kDone;
+    }
+    session::Demonstrations::Film film{*typed};
+    if (const auto view = args.value("--view")) {
+        const auto known = marks::viewFromName(*view);
+        if (!known) {
+            return base::inputError("arguments.word", "--view knows face-on and down-the-line, not \"" +
+                                                          shown(*view, 40) + "\".");
+        }
+        film.view = *known;
+    }
+    if (const auto hand = args.value("--hand")) {
+        if (*hand != "left" && *hand != "right") {
+            return base::inputError("arguments.word",
+                                    "--hand knows left and right, not \"" + shown(*hand, 40) + "\".");
+        }
+        film.hand = *hand == "left" ? marks::Hand::left : marks::Hand::right;
+    }
+    std::error_code ignored;
+    std::optional<store::ClipRow> clip;
+    if (!std::filesystem::exists(film.file, ignored) && looksLikeId(*typed)) {
+        session::LessonBook book(*open.library);
+        auto found = findClip(book, *typed);
+        if (!found) {
+            return found.error();
+        }
+        clip = std::move(*found);
+    }
+    base::Result<std::optional<base::Id>> made = std::optional<base::Id>();
+    {
+        const ProgressLine line(services, streams.err);
+        made = clip ? desk.attach(open.lesson.id, priority, clip->id, line.progress())
+                    : desk.attach(open.lesson.id, priority, film, line.progress());
+    }
+    if (!made) {
+        return made.error();
+    }
+    if (!*made) {
+        return stopped();
+    }
+    streams.out << "Attached; it travels with the lesson.\n";
+    return kDone;
+}
+
+} // namespace
+
 base::Result<int> runPlan(const Arguments& args, const Services& services, Streams streams) {
     const auto playbook = playbookOf(args);
     if (!playbook) {
@@ -439,6 +502,12 @@ base::Result<int> runPlan(const Arguments& args, const Services& services, Strea
         return open.error();
     }
     session::CoachDesk desk(*open->library, *playbook, *services.clock);
+    if (args.has("--demonstrate")) {
+        return demonstrate(args, *open, services, streams);
+    }
+    if (args.has("--film") || args.has("--view") || args.has("--hand")) {
+        return base::inputError("arguments.missing", "--film, --view and --hand belong to --demonstrate.");
+    }
     const std::string today = base::isoDate(services.clock->now());
     bool logged = false;
     if (const auto pain = args.value("--log-pain")) {

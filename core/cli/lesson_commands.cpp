@@ -15,6 +15,7 @@
 #include "lessonfile/signature.h"
 #include "session/clip_intake.h"
 #include "session/film_sharing.h"
+#include "session/inbox.h"
 #include "session/lesson_book.h"
 #include "session/lesson_exchange.h"
 #include "store/library.h"
@@ -232,6 +233,10 @@ base::Result<int> runLessonShow(const Arguments& args, const Services& services,
     const auto lesson = book.lesson(open->lesson.id);
     if (!lesson) {
         return lesson.error();
+    }
+    if (const auto noted = session::InboxDesk(*open->library, *services.clock).noteOpened(open->lesson.id);
+        !noted) {
+        return noted.error();
     }
     std::ostream& out = streams.out;
     out << shown(lesson->title) << "\n"

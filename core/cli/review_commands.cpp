@@ -22,6 +22,7 @@
 #include "records/review_edit.h"
 #include "session/inbox.h"
 #include "session/lesson_book.h"
+#include "session/lesson_exchange.h"
 #include "session/review_desk.h"
 #include "video/still.h"
 #include "video/voice.h"
@@ -330,6 +331,39 @@ base::Result<std::string> filmAgain(const Arguments& args, const Services& servi
     return **words;
 }
 
+/// The answer as one lesson file that says it is one; when it cannot be written the student still waits.
+base::Result<void> answerFile(store::Library& library, const base::Id& lesson, session::InboxDesk& inbox,
+                              const fs::path& file, const Services& services, Streams streams) {
+    session::LessonExchange exchange(library, *services.clock);
+    const auto rows = inbox.open();
+    if (!rows) {
+        return rows.error();
+    }
+    if (auto answered = inbox.answered(lesson); !answered) {
+        return answered;
+    }
+    base::Result<lessonfile::Summary> summary = lessonfile::Summary{};
+    {
+        const ProgressLine line(services, streams.err);
+        summary = exchange.exportLesson(lesson, file, {}, line.progress());
+    }
+    if (!summary) {
+        for (const auto& row : *rows) {
+            if (row.lesson.id == lesson) {
+                if (auto back = row.inbox.state == records::InboxState::waiting
+                                    ? inbox.wait(lesson, row.inbox.due)
+                                    : inbox.filmAgain(lesson, row.inbox.because);
+                    !back) {
+                    return back;
+                }
+            }
+        }
+        return summary.error();
+    }
+    streams.out << "Answer written. Once the student has opened it, the lesson that comes back says so.\n";
+    return {};
+}
+
 base::Result<int> runInbox(const Arguments& args, const Services& services, Streams streams) {
     const int doing =
         (args.has("--wait") ? 1 : 0) + (args.has("--again") ? 1 : 0) + (args.has("--answered") ? 1 : 0);
@@ -338,6 +372,14 @@ base::Result<int> runInbox(const Arguments& args, const Services& services, Stre
     }
     if ((args.has("--due") && !args.has("--wait")) || (args.has("--because") && !args.has("--again"))) {
         return base::inputError("arguments.missing", "--due belongs to --wait, --because to --again.");
+    }
+    if (args.has("--file") && !args.has("--answered")) {
+        return base::inputError("arguments.missing", "--file belongs to --answered.");
+    }
+    if (const auto file = args.value("--file")) {
+        if (auto writable = exporting::checkWritable(*file); !writable) {
+            return writable.error();
+        }
     }
     auto library = openLibrary(args, services, streams);
     if (!library) {
@@ -359,6 +401,12 @@ base::Result<int> runInbox(const Arguments& args, const Services& services, Stre
         if (std::string_view(option) == "--wait") {
             done = inbox.wait(lesson->id, args.value("--due").value_or(""));
         } else if (std::string_view(option) == "--answered") {
+            if (const auto file = args.value("--file")) {
+                if (auto sent = answerFile(**library, lesson->id, inbox, *file, services, streams); !sent) {
+                    return sent.error();
+                }
+                return kDone;
+            }
             done = inbox.answered(lesson->id);
         } else {
             const auto because = filmAgain(args, services, streams, **library, lesson->id);
@@ -381,12 +429,12 @@ base::Result<int> runInbox(const Arguments& args, const Services& services, Stre
         return kDone;
     }
     const auto rows = inbox.open();
-    if (!rows) {
-        return rows.error();
+    const auto answers = inbox.answers();
+    if (!rows || !answers) {
+        return rows ? answers.error() : rows.error();
     }
     if (rows->empty()) {
         streams.out << "Nobody is waiting.\n";
-        return kDone;
     }
     for (const auto& row : *rows) {
         streams.out << row.lesson.id.hex().substr(0, kShortId) << "  "
@@ -398,6 +446,12 @@ base::Result<int> runInbox(const Arguments& args, const Services& services, Stre
                                                  : ", due in " + days(*row.daysLeft));
         }
         streams.out << "  " << shown(row.lesson.playerName, 60) << ", " << shown(row.lesson.title, 80)
+                    << "\n";
+    }
+    for (const auto& answer : *answers) {
+        streams.out << answer.lesson.id.hex().substr(0, kShortId) << "  answered " << answer.day << ", "
+                    << (answer.opened ? "opened " + *answer.opened : std::string("not known to be opened"))
+                    << "  " << shown(answer.lesson.playerName, 60) << ", " << shown(answer.lesson.title, 80)
                     << "\n";
     }
     return kDone;
@@ -851,16 +905,18 @@ std::vector<Command> reviewCommands() {
            "plumbmark review request card.pdf"}},
          runRequest},
         {{"review inbox",
-          "Lists who waits for an answer and for how long; or says where a lesson stands.",
+          "Lists who waits, for how long, and which answers were opened; or says where a lesson stands.",
           {},
           {{"--wait", "LESSON", "the student waits for you from today on"},
            {"--due", "DAY", "with --wait: the day you promised, like 2026-11-25"},
            {"--again", "LESSON", "please film again: because of --because, else what limited the clips"},
            {"--because", "TEXT", "with --again: the reason in your words"},
            {"--answered", "LESSON", "done"},
+           {"--file", "OUT", "with --answered: writes the answer as one lesson file"},
            kLibrary},
           {"plumbmark review inbox", "plumbmark review inbox --wait latest --due 2026-11-28",
-           "plumbmark review inbox --again latest"}},
+           "plumbmark review inbox --again latest",
+           "plumbmark review inbox --answered latest --file answer.plumbmark"}},
          runInbox},
         {{"review record",
           "Keeps a spoken review: a timeline of acts and the voice that was recorded with it.",

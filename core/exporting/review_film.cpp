@@ -173,7 +173,11 @@ class Stage {
                     *source.outcome, *pane.moment);
         }
         if (!pane.lights.empty()) {
-            lights(page, box, pane.lights);
+            // Side by side they stand in the band below, so that nothing lies on a player.
+            const double band = page.height * (1.0 - kBand);
+            lights(page,
+                   count > 1 ? PageBox{page.width / 2.0, band, page.width / 2.0, page.height - band} : box,
+                   pane.lights);
         }
         return {};
     }
@@ -416,6 +420,14 @@ FilmScript spokenScript(const records::Review& review, const std::map<base::Id, 
         if (other != places.end()) {
             FilmPane beside;
             beside.source = other->second;
+            // Half a screen is narrow: both players fill their half where the coach did not magnify.
+            if (!view.panes.front().zoom && view.panes.front().source < known.size() &&
+                known[view.panes.front().source].outcome != nullptr) {
+                view.panes.front().zoom = playerBox(*known[view.panes.front().source].outcome);
+            }
+            if (beside.source < known.size() && known[beside.source].outcome != nullptr) {
+                beside.zoom = playerBox(*known[beside.source].outcome);
+            }
             beside.time = now.view.besideTime;
             beside.marks = now.view.marks;
             view.panes.push_back(std::move(beside));

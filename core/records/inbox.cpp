@@ -40,6 +40,15 @@ Object bodyOf(const Inbox& value) {
     return body;
 }
 
+Object bodyOf(const Opened& value) {
+    return {{"answer", value.answer}, {"day", value.day}};
+}
+
+std::optional<Opened> openedOf(const Object& body) {
+    Opened opened{textMember(body, "answer").value_or(""), textMember(body, "day").value_or("")};
+    return opened.answer.empty() || !isDay(opened.day) ? std::nullopt : std::optional(std::move(opened));
+}
+
 std::optional<Inbox> inboxOf(const Object& body) {
     Inbox inbox;
     inbox.since = textMember(body, "since").value_or("");

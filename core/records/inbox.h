@@ -14,6 +14,8 @@ namespace plumbmark::records {
 
 namespace kind {
 inline constexpr std::string_view inbox = "inbox"; ///< belongs to a lesson
+/// Belongs to a lesson: on the device to which an answer went it was opened.
+inline constexpr std::string_view opened = "opened";
 } // namespace kind
 
 enum class InboxState {
@@ -29,6 +31,13 @@ struct Inbox {
     std::string due;     ///< ISO 8601 day of the promised answer; empty: none was promised
     std::string because; ///< film_again: what to do better
 };
+struct Opened {
+    std::string answer; ///< id of the inbox fact that said "answered"
+    std::string day;    ///< ISO 8601
+};
+[[nodiscard]] Object bodyOf(const Opened& value);
+[[nodiscard]] std::optional<Opened> openedOf(const Object& body);
+
 [[nodiscard]] Object bodyOf(const Inbox& value);
 /// Nothing for a state or a day this version can't read.
 [[nodiscard]] std::optional<Inbox> inboxOf(const Object& body);

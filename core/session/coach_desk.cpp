@@ -394,6 +394,16 @@ base::Result<void> CoachDesk::keepPlan(const Reasoned& r) {
     if (!before) {
         return before.error();
     }
+    // What was shown for a departure is shown for it in the new plan, too.
+    if (const auto standing = records::heads(*before); !standing.empty()) {
+        for (const records::PlanItem& old : records::planOf(standing.back().body).items) {
+            for (records::PlanItem& item : plan.items) {
+                if (!old.node.empty() && item.node == old.node) {
+                    item.demonstration = old.demonstration;
+                }
+            }
+        }
+    }
     return library_->add(
         {library_->make(records::kind::plan, {r.player, r.lesson}, bodyOf(plan), idsOf(*before))});
 }

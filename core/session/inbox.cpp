@@ -59,6 +59,68 @@ base::Result<void> InboxDesk::answered(const base::Id& lesson) {
     return put(lesson, records::InboxState::answered, "", "");
 }
 
+base::Result<bool> InboxDesk::noteOpened(const base::Id& lesson) {
+    const auto facts = library_->factsOf(lesson, records::kind::inbox);
+    const auto seen = library_->factsOf(lesson, records::kind::opened);
+    const auto entity = library_->entity(lesson);
+    if (!facts || !seen || !entity) {
+        return !facts ? facts.error() : !seen ? seen.error() : entity.error();
+    }
+    const auto standing = records::heads(*facts);
+    const auto inbox = standing.empty() ? std::nullopt : records::inboxOf(standing.back().body);
+    if (library_->readOnly() || !*entity || !inbox || inbox->state != records::InboxState::answered ||
+        standing.back().at.device == library_->device()) {
+        return false;
+    }
+    const std::string answer = standing.back().id.hex();
+    for (const records::Fact& fact : *seen) {
+        if (const auto opened = records::openedOf(fact.body); opened && opened->answer == answer) {
+            return false;
+        }
+    }
+    std::vector<base::Id> path = (*entity)->path;
+    path.push_back(lesson);
+    if (auto added = library_->add({library_->make(
+            records::kind::opened, path, bodyOf(records::Opened{answer, base::isoDate(clock_->now())}))});
+        !added) {
+        return added.error();
+    }
+    return true;
+}
+
+base::Result<std::vector<InboxDesk::Answer>> InboxDesk::answers() {
+    const auto lessons = library_->lessons();
+    if (!lessons) {
+        return lessons.error();
+    }
+    std::vector<Answer> answers;
+    for (const store::LessonRow& lesson : *lessons) {
+        const auto facts = library_->factsOf(lesson.id, records::kind::inbox);
+        const auto seen = library_->factsOf(lesson.id, records::kind::opened);
+        if (!facts || !seen) {
+            return facts ? seen.error() : facts.error();
+        }
+        const auto standing = records::heads(*facts);
+        const auto inbox = standing.empty() ? std::nullopt : records::inboxOf(standing.back().body);
+        if (!inbox || inbox->state != records::InboxState::answered ||
+            standing.back().at.device != library_->device()) {
+            continue;
+        }
+        Answer answer{lesson, inbox->since, std::nullopt};
+        for (const records::Fact& fact : *seen) {
+            const auto opened = records::openedOf(fact.body);
+            if (opened && opened->answer == standing.back().id.hex() &&
+                (!answer.opened || opened->day < *answer.opened)) {
+                answer.opened = opened->day;
+            }
+        }
+        answers.push_back(std::move(answer));
+    }
+    std::stable_sort(answers.begin(), answers.end(),
+                     [](const Answer& a, const Answer& b) { return a.day > b.day; });
+    return answers;
+}
+
 base::Result<std::vector<InboxDesk::Row>> InboxDesk::open() {
     const auto lessons = library_->lessons();
     if (!lessons) {

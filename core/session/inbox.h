@@ -32,6 +32,19 @@ class InboxDesk {
         int days = 0;                ///< whole days in this state
         std::optional<int> daysLeft; ///< to the promised day; negative: overdue; nothing: none promised
     };
+    /// Called when a person opens a lesson: where it holds an answer that another device gave, that it was
+    /// opened becomes a fact (once), which goes back with the lesson. Does nothing else. True when it was
+    /// noted.
+    base::Result<bool> noteOpened(const base::Id& lesson);
+
+    struct Answer {
+        store::LessonRow lesson;
+        std::string day;                   ///< of the answer
+        std::optional<std::string> opened; ///< first day on which it was opened; nothing: not told (yet)
+    };
+    /// What was answered here, the newest first.
+    base::Result<std::vector<Answer>> answers();
+
     /// What is not answered: overdue first, then by promised day, then by how long it waits.
     base::Result<std::vector<Row>> open();
 

@@ -20,6 +20,7 @@
 #include "records/kinds.h"
 #include "records/merge.h"
 #include "records/review.h"
+#include "session/demonstration.h"
 #include "session/film_sharing.h"
 #include "session/review_desk.h"
 
@@ -302,6 +303,11 @@ base::Result<lessonfile::Summary> LessonExchange::exported(const base::Id& lesso
             return faceStays();
         }
         showFaces = *face && !options.coverHeads;
+        if (options.withFilms) {
+            if (auto may = Demonstrations(*library_, *clock_).mayGoOut(lesson); !may) {
+                return may.error();
+            }
+        }
     } else {
         showFaces = !options.coverHeads;
     }

@@ -24,6 +24,7 @@
 #include "records/merge.h"
 #include "records/review_edit.h"
 #include "session/clip_intake.h"
+#include "session/demonstration.h"
 #include "session/lesson_book.h"
 #include "session/lesson_exchange.h"
 #include "session/swing_desk.h"
@@ -228,11 +229,12 @@ base::Result<std::vector<ReviewDesk::Choice>> ReviewDesk::clips(const base::Id& 
     std::vector<Choice> choices;
     for (const store::ShotRow& shot : *shots) {
         const auto clips = book.clips(shot.id);
-        if (!clips) {
-            return clips.error();
+        const auto shown = isDemonstration(*library_, shot.id);
+        if (!clips || !shown) {
+            return clips ? shown.error() : clips.error();
         }
         for (const store::ClipRow& clip : *clips) {
-            choices.push_back({shot.number, clip.id, clip.clip.view, clip.filmHere});
+            choices.push_back({shot.number, clip.id, clip.clip.view, clip.filmHere, *shown});
         }
     }
     return choices;
@@ -345,10 +347,11 @@ ReviewDesk::story(const base::Id& lessonId, const StoryOptions& options, const b
         story.said = (*spoken)->said;
         story.next = (*spoken)->next;
     }
-    const auto choices = clips(lessonId);
+    auto choices = clips(lessonId);
     if (!choices) {
         return choices.error();
     }
+    std::erase_if(*choices, [](const Choice& choice) { return choice.demonstration; });
     // The newest swings are those that the lesson ended with.
     const std::size_t told =
         std::min(choices->size(), static_cast<std::size_t>(std::max(0, options.mostSwings)));
@@ -663,6 +666,35 @@ base::Result<base::Id> ReviewDesk::undo(const base::Id& lesson) {
         return base::inputError("review.nothing_before", "There is nothing before this to go back to.");
     }
     return put(lesson, *review, {}, (*earlier)->id);
+}
+
+base::Result<std::vector<records::LitCheck>> ReviewDesk::checks(const base::Id& clip) {
+    const auto row = library_->clip(clip);
+    if (!row) {
+        return row.error();
+    }
+    if (!*row) {
+        return noSuchLesson();
+    }
+    const auto outcome = fromRecords(**row);
+    if (!outcome) {
+        return outcome.error();
+    }
+    std::vector<records::LitCheck> list;
+    for (const coaching::CheckpointResult& check : outcome->checkpoints) {
+        if (!check.value) {
+            continue;
+        }
+        std::string id = check.id;
+        if (check.moment) {
+            id += "@" + std::string(marks::momentName(*check.moment));
+        }
+        list.push_back(
+            {id, std::string(coaching::stateName(check.state)),
+             check.label + " " +
+                 exporting::valueText(check.measurement, *check.value, outcome->context.statureMetres)});
+    }
+    return list;
 }
 
 base::Result<void> ReviewDesk::star(const base::Id& clip, base::Seconds time, bool on) {

@@ -43,6 +43,7 @@ class ReviewDesk {
         base::Id clip;
         marks::View view = marks::View::faceOn;
         bool filmHere = false;
+        bool demonstration = false; ///< shows what the plan asks for; no swing of the student
     };
     /// The lesson's clips in the order they were made.
     base::Result<std::vector<Choice>> clips(const base::Id& lesson);
@@ -92,6 +93,9 @@ class ReviewDesk {
     /// Errors (input): "review.nothing_before".
     base::Result<base::Id> undo(const base::Id& lesson);
     base::Result<bool> canUndo(const base::Id& lesson);
+    /// The checkpoints that can be told of a clip as words to be lit, from records alone.
+    base::Result<std::vector<records::LitCheck>> checks(const base::Id& clip);
+
     /// The coach stars an instant of a clip, or takes its star away; within half a frame it is the same
     /// instant. Errors (input): "book.no_such_thing", "record.bad_value" (a time outside the film).
     base::Result<void> star(const base::Id& clip, base::Seconds time, bool on);

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "session/demonstration.h"
 #include "session/lesson_book.h"
 
 namespace plumbmark::session {
@@ -16,6 +17,13 @@ base::Result<std::vector<StoredSwing>> storedSwings(store::Library& library, con
         return shots.error();
     }
     for (const auto& shot : *shots) {
+        const auto shown = isDemonstration(library, shot.id);
+        if (!shown) {
+            return shown.error();
+        }
+        if (*shown) {
+            continue;
+        }
         const auto clips = book.clips(shot.id);
         if (!clips) {
             return clips.error();

@@ -121,8 +121,20 @@ class Reviews(Case):
         self.assertTrue(told.startswith("Please film it again:\n- "), told)
         self.assertIn("target line", told)  # no stick lies on it in this clip
         self.assertIn("films again", self.done("review", "inbox", *self.library))
-        self.done("review", "inbox", "--answered", "latest", *self.library)
-        self.assertIn("Nobody", self.done("review", "inbox", *self.library))
+        answer = self.out / "answer.plumbmark"
+        self.refused("review", "inbox", "--answered", "latest", "--file", answer, *self.library, says="consent")
+        self.assertFalse(answer.exists())
+        self.assertIn("films again", self.done("review", "inbox", *self.library))
+        self.done("consent", "Kim", "--scope", "film,analyse,keep,share", *self.library)
+        self.done("review", "inbox", "--answered", "latest", "--file", answer, *self.library)
+        self.assertRegex(self.done("review", "inbox", *self.library), r"Nobody.*\n.*answered 20.*not known to be opened")
+        student = ["--library", self.folder / "student"]
+        self.done("lesson", "import", answer, *student)
+        self.done("lesson", "show", "latest", *student)
+        back = self.out / "back.plumbmark"
+        self.done("lesson", "export", "latest", back, *student)
+        self.done("lesson", "import", back, *self.library)
+        self.assertRegex(self.done("review", "inbox", *self.library), r"answered 20[-\d]*, opened 20")
         self.refused("review", "inbox", "--wait", "latest", "--due", "soon", *self.library, says="2026-11-25")
         self.refused("review", "inbox", "--wait", "latest", "--answered", "latest", *self.library, says="one of")
         self.refused("review", "inbox", "--due", "2026-11-28", *self.library, says="--wait")
@@ -222,6 +234,22 @@ class Reviews(Case):
         self.assertEqual(len(head) % (12 * scale) ** 2, 0)
         self.assertGreater(len(head) // (12 * scale) ** 2, 20)
         self.assertLess(max(head) - min(head), 12)
+
+    def test_the_body_card_and_the_coachs_own_film(self):
+        clip = self.lesson()
+        card = self.done("body", "Kim", "--born", "1964", "--pain-before", "lower_back,lead_hip", "--pregnant", "no",
+                         *self.library)
+        for words in ("1964", "lower_back, lead_hip", "Pregnant: no", "licensed physiotherapist"):
+            self.assertIn(words, card)
+        self.done("body", "Kim", "--pain-before", "none", "--most-balls", "60", *self.library)
+        card = self.done("body", "Kim", *self.library)
+        self.assertNotIn("lower_back", card)
+        self.assertIn("60", card)
+        self.refused("body", "Kim", "--limited", "left_toe", *self.library, says="left_toe")
+        self.refused("body", "Kim", "--pregnant", "maybe", *self.library, says="yes and no")
+        self.refused("body", "Nobody", *self.library, says="Nobody")
+        self.refused("plan", "latest", "--demonstrate", "1", "--film", clip, *self.library, says="keep a plan")
+        self.refused("plan", "latest", "--film", clip, *self.library, says="--demonstrate")
 
     def test_what_cannot_be_used(self):
         self.refused("review", says="review tables")

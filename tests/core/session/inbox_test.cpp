@@ -80,6 +80,40 @@ TEST_F(Inbox, FilmingAgainKeepsThePromiseAndAnAnswerEndsIt) {
     EXPECT_TRUE(desk_.open()->empty());
 }
 
+TEST_F(Inbox, AnAnswerTellsWhetherItWasOpenedWhenItReturns) {
+    ASSERT_TRUE(desk_.wait(*lessons_[0], "2026-11-28"));
+    ASSERT_TRUE(desk_.answered(*lessons_[0]));
+    EXPECT_FALSE(*desk_.noteOpened(*lessons_[0])) << "one's own answer is no opening";
+    ASSERT_EQ(desk_.answers()->size(), 1U);
+    EXPECT_EQ(desk_.answers()->front().opened, std::nullopt);
+    const fs::path there = stage_.path() / "there.plumbmark";
+    const fs::path back = stage_.path() / "back.plumbmark";
+    ASSERT_TRUE(
+        LessonExchange(*library_).exportLesson(*lessons_[0], there, {.audience = Audience::ownDevice}, {}));
+    const auto student = open("student");
+    ASSERT_TRUE(LessonExchange(*student).import(there, {}));
+    InboxDesk theirs(*student, clock_);
+    EXPECT_TRUE(theirs.answers()->empty()) << "not the student's answer";
+    // Back unopened: nothing is told.
+    ASSERT_TRUE(
+        LessonExchange(*student).exportLesson(*lessons_[0], back, {.audience = Audience::ownDevice}, {}));
+    ASSERT_TRUE(LessonExchange(*library_).import(back, {}));
+    EXPECT_EQ(desk_.answers()->front().opened, std::nullopt);
+    clock_.set(*base::fromIso("2026-11-27T09:00:00.000Z"));
+    EXPECT_TRUE(*theirs.noteOpened(*lessons_[0]));
+    clock_.set(*base::fromIso("2026-11-29T09:00:00.000Z"));
+    EXPECT_FALSE(*theirs.noteOpened(*lessons_[0])) << "once is enough";
+    ASSERT_TRUE(
+        LessonExchange(*student).exportLesson(*lessons_[0], back, {.audience = Audience::ownDevice}, {}));
+    ASSERT_TRUE(LessonExchange(*library_).import(back, {}));
+    EXPECT_EQ(desk_.answers()->front().opened, "2026-11-27");
+    // A second answer is opened anew.
+    ASSERT_TRUE(desk_.wait(*lessons_[0]));
+    ASSERT_TRUE(desk_.answered(*lessons_[0]));
+    EXPECT_EQ(desk_.answers()->front().opened, std::nullopt);
+    EXPECT_FALSE(records::openedOf({{"answer", "x"}, {"day", "soon"}}));
+}
+
 TEST_F(Inbox, RefusesWhatMakesNoSense) {
     EXPECT_EQ(desk_.wait(*player_).error().key, "book.no_such_thing");
     EXPECT_EQ(desk_.wait(*lessons_[0], "tomorrow").error().key, "record.bad_value");

@@ -234,8 +234,8 @@ Outcome conclude(const Evidence& e, const marks::HandMarks& handMarks, const mar
 /// Degrees clockwise by which the picture must be turned before a player stands in it; 0: as it should be.
 /// However a golfer bends, the shoulders are above the ankles, not beside them.
 int turnNeeded(const body::Observer& observer, std::span<const body::Observation> observations) {
-    if (observer.turnNeeded() != 0 || observations.empty()) {
-        return observer.turnNeeded();
+    if (observer.upsideDown() || observations.empty()) {
+        return observer.upsideDown() ? 180 : 0;
     }
     std::array<int, 4> quarters{};
     for (const body::Observation& o : observations.first(std::min<std::size_t>(observations.size(), 9))) {

@@ -147,7 +147,7 @@ class NetworkObserver final : public Observer {
         : network_(std::move(network)), view_(view) {}
 
     [[nodiscard]] std::vector<Region> others() const override { return others_; }
-    [[nodiscard]] int turnNeeded() const override { return turnNeeded_; }
+    [[nodiscard]] bool upsideDown() const override { return upsideDown_; }
 
     void stopWhen(std::function<bool()> stop) override { stop_ = std::move(stop); }
 
@@ -157,7 +157,7 @@ class NetworkObserver final : public Observer {
         searched_ = 0;
         searchedOnce_ = false;
         others_.clear();
-        turnNeeded_ = 0;
+        upsideDown_ = false;
     }
 
     void restartNear(const Region& region) override {
@@ -170,7 +170,7 @@ class NetworkObserver final : public Observer {
             next_.reset();
             return std::optional<Observation>{}; // too small to show anybody
         }
-        if (turnNeeded_ != 0) {
+        if (upsideDown_) {
             return std::optional<Observation>{};
         }
         bool fresh = false;
@@ -201,7 +201,7 @@ class NetworkObserver final : public Observer {
                 return found.error();
             }
             searchedOnce_ = true;
-            if (!*found || turnNeeded_ != 0) {
+            if (!*found || upsideDown_) {
                 return std::optional<Observation>{};
             }
             auto answer = see(frame, **found);
@@ -348,7 +348,7 @@ class NetworkObserver final : public Observer {
         }
         const Person* best = bestOf();
         if (!searchedOnce_ && (best == nullptr || !best->convincing)) {
-            if (auto looked = lookTurned(frame); !looked) {
+            if (auto looked = lookUpsideDown(frame); !looked) {
                 return looked.error();
             }
         }
@@ -367,27 +367,19 @@ class NetworkObserver final : public Observer {
         return std::optional{best->region};
     }
 
-    /// Nobody stands clearly in the picture as it is: does somebody when it is turned? Only whole, large
-    /// people count; whoever bends or lies down in an upright picture is not among them.
-    base::Result<void> lookTurned(const video::Frame& frame) {
-        double surest = kConvincing;
-        for (const Region& square : searchPlan(frame.width(), frame.height())) {
-            if (square.size < 0.6 * std::min(frame.width(), frame.height()) || stopped()) {
+    /// Nobody stands clearly in the picture as it is: does somebody when it is turned by half? Only whole,
+    /// large people count.
+    base::Result<void> lookUpsideDown(const video::Frame& frame) {
+        for (Region square : searchPlan(frame.width(), frame.height())) {
+            if (square.size < 0.6 * std::min(frame.width(), frame.height()) || stopped() || upsideDown_) {
                 break;
             }
-            for (const int quarter : {2, 1, 3}) {
-                Region region = square;
-                region.turn = quarter * std::numbers::pi / 2;
-                auto look = see(frame, region);
-                if (!look) {
-                    return look.error();
-                }
-                const double sureness = look->output.presence > 0.9F ? sure(look->output) : 0.0;
-                if (sureness > surest) {
-                    surest = sureness;
-                    turnNeeded_ = 360 - 90 * quarter;
-                }
+            square.turn = std::numbers::pi;
+            auto look = see(frame, square);
+            if (!look) {
+                return look.error();
             }
+            upsideDown_ = look->output.presence > 0.9F && sure(look->output) > kConvincing;
         }
         return {};
     }
@@ -483,7 +475,7 @@ class NetworkObserver final : public Observer {
     std::size_t searched_ = 0;   ///< place in the search plan
     bool searchedOnce_ = false;
     std::vector<Region> others_;
-    int turnNeeded_ = 0;
+    bool upsideDown_ = false;
 };
 
 } // namespace

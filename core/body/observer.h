@@ -37,9 +37,8 @@ class Observer {
     /// one is followed is then the coach's to say.
     [[nodiscard]] virtual std::vector<Region> others() const = 0;
 
-    /// How the picture must be turned clockwise for the player to stand upright, where the first search saw
-    /// somebody clearly that way only: 90, 180 or 270 degrees, else 0. Nobody is followed then.
-    [[nodiscard]] virtual int turnNeeded() const = 0;
+    /// The first search saw somebody clearly only with the picture on its head. Nobody is followed then.
+    [[nodiscard]] virtual bool upsideDown() const = 0;
 
     /// Asked between network runs; true ends a search early with nobody found. May be empty.
     virtual void stopWhen(std::function<bool()> stop) = 0;

@@ -203,7 +203,7 @@ TEST_F(RealPeople, TwoOfOneSizeAreTold) {
     putPerson(street, picture, 280, 560, 410);
     ASSERT_TRUE(see(street));
     ASSERT_EQ(observer->others().size(), 1U);
-    EXPECT_EQ(observer->turnNeeded(), 0);
+    EXPECT_FALSE(observer->upsideDown());
 }
 
 TEST_F(RealPeople, APictureOnItsHeadIsNotMeasured) {
@@ -211,9 +211,9 @@ TEST_F(RealPeople, APictureOnItsHeadIsNotMeasured) {
     cv::Mat turned;
     cv::rotate(picture, turned, cv::ROTATE_180);
     EXPECT_FALSE(see(turned));
-    EXPECT_EQ(observer->turnNeeded(), 180);
+    EXPECT_TRUE(observer->upsideDown());
     EXPECT_TRUE(see(picture));
-    EXPECT_EQ(observer->turnNeeded(), 0);
+    EXPECT_FALSE(observer->upsideDown());
 }
 
 TEST_F(RealPeople, KitesAreNotPeople) {

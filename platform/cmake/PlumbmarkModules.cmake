@@ -24,6 +24,10 @@ endif()
 
 add_library(plumbmark_flags INTERFACE)
 target_compile_options(plumbmark_flags INTERFACE -Wall -Wextra -Wpedantic)
+if(CMAKE_CXX_COMPILER_ID STREQUAL "GNU" AND CMAKE_CXX_COMPILER_VERSION VERSION_LESS 13)
+  # False alarm of GCC 12 about adding std::strings (GCC bug 105329).
+  target_compile_options(plumbmark_flags INTERFACE -Wno-restrict)
+endif()
 if(PLUMBMARK_WERROR)
   target_compile_options(plumbmark_flags INTERFACE -Werror)
 endif()

@@ -189,83 +189,68 @@ constexpr double kWristsApart = 0.11;
 /// statures.
 constexpr double kPutBack = 0.03, kElbowPutBack = 0.045;
 
-/// Puts a hand that the network lost back to the other one. Which of the two is lost is told by the way the
-/// hands come from and go to: looks in which both agree are sure, and from them it goes outward to the
-/// others, nearest first. Returns which hand holds in each look (lead: true).
+/// Puts a hand that the network lost back to the other one. Which of the two is lost is told by the hands'
+/// way: of all ways through the looks, where each lost one may be at either wrist, the one of least speed
+/// squared over time; a false place lies off it, or is reached sooner than hands can. Returns which hand
+/// holds in each look (lead: true).
 std::vector<std::optional<bool>> holdTogether(std::vector<Pose>& poses, const std::vector<double>& time,
                                               double stature) {
     const std::size_t n = poses.size();
     std::vector<std::optional<bool>> leadHolds(n);
-    std::vector<bool> sure(n), lost(n);
+    std::vector<bool> lost(n);
+    std::vector<std::array<Vec2, 2>> place(n); // at the lead wrist, at the trail wrist
     for (std::size_t i = 0; i < n; ++i) {
-        sure[i] = base::length(poses[i][Landmark::lead_wrist]->at - poses[i][Landmark::trail_wrist]->at) <
-                  kWristsApart * stature;
-        lost[i] = !sure[i];
+        const Vec2 lead = poses[i][Landmark::lead_wrist]->at, trail = poses[i][Landmark::trail_wrist]->at;
+        lost[i] = base::length(lead - trail) >= kWristsApart * stature;
+        place[i] = {lost[i] ? lead : base::midpoint(lead, trail),
+                    lost[i] ? trail : base::midpoint(lead, trail)};
     }
-    const auto sureBefore = [&](std::size_t i) {
-        while (i-- > 0) {
-            if (sure[i]) {
-                return std::optional(i);
-            }
-        }
-        return std::optional<std::size_t>();
+    const auto effort = [&](std::size_t i, std::size_t k, std::size_t a, std::size_t b) {
+        const Vec2 way = place[k][b] - place[i][a];
+        return base::dot(way, way) / std::max(time[k] - time[i], 1e-3);
     };
-    const auto sureAfter = [&](std::size_t i) {
-        while (++i < n) {
-            if (sure[i]) {
-                return std::optional(i);
-            }
+    std::vector<std::array<double, 2>> cost(n);
+    std::vector<std::array<std::size_t, 2>> from(n);
+    for (std::size_t i = 1; i < n; ++i) {
+        for (std::size_t b = 0; b < 2; ++b) {
+            const double viaLead = cost[i - 1][0] + effort(i - 1, i, 0, b);
+            const double viaTrail = cost[i - 1][1] + effort(i - 1, i, 1, b);
+            cost[i][b] = std::min(viaLead, viaTrail);
+            from[i][b] = viaLead <= viaTrail ? 0 : 1;
         }
-        return std::optional<std::size_t>();
-    };
-    while (true) {
-        // The lost look that is nearest in time to a sure one.
-        std::optional<std::size_t> next;
-        double nearest = 0.2; // s: farther away nothing is known of the hands' way
-        for (std::size_t i = 0; i < n; ++i) {
-            if (!lost[i]) {
-                continue;
-            }
-            for (const auto k : {sureBefore(i), sureAfter(i)}) {
-                if (k && std::abs(time[*k] - time[i]) < nearest) {
-                    nearest = std::abs(time[*k] - time[i]), next = i;
-                }
-            }
+    }
+    std::vector<std::size_t> at(n);
+    for (std::size_t i = n; i-- > 0;) {
+        at[i] = i + 1 < n ? from[i + 1][at[i + 1]] : cost[i][0] <= cost[i][1] ? 0 : 1;
+    }
+    std::vector<std::size_t> agreed; // looks that show both hands together
+    for (std::size_t i = 0; i < n; ++i) {
+        if (!lost[i]) {
+            agreed.push_back(i);
         }
-        if (!next) {
-            break;
-        }
-        const std::size_t i = *next;
-        lost[i] = false;
-        const auto a = sureBefore(i), b = sureAfter(i);
-        Vec2 expected;
-        if (a && b && time[*b] - time[*a] < 0.15) {
-            const double k = (time[i] - time[*a]) / (time[*b] - time[*a]);
-            expected = poses[*a].hands() * (1.0 - k) + poses[*b].hands() * k;
-        } else {
-            const bool forward = a && (!b || time[i] - time[*a] <= time[*b] - time[i]);
-            const std::size_t from = forward ? *a : *b;
-            expected = poses[from].hands();
-            const auto further = forward ? sureBefore(from) : sureAfter(from);
-            if (further && std::abs(time[*further] - time[from]) < 0.12) {
-                expected = expected + (poses[from].hands() - poses[*further].hands()) *
-                                          ((time[i] - time[from]) / (time[from] - time[*further]));
-            }
+    }
+    for (std::size_t i = 0; i < n && !agreed.empty(); ++i) {
+        if (!lost[i]) {
+            continue;
         }
         Pose& p = poses[i];
-        const double lead = base::length(p[Landmark::lead_wrist]->at - expected);
-        const double trail = base::length(p[Landmark::trail_wrist]->at - expected);
-        if (std::min(lead, trail) > 0.7 * std::max(lead, trail)) { // it may be either
-            const double apart = base::length(p[Landmark::lead_wrist]->at - p[Landmark::trail_wrist]->at);
+        const auto around = [&](std::size_t state) {
+            return (i > 0 ? effort(i - 1, i, at[i - 1], state) : 0.0) +
+                   (i + 1 < n ? effort(i, i + 1, state, at[i + 1]) : 0.0);
+        };
+        if (around(at[i]) > 0.5 * around(1 - at[i])) { // it may be either
+            const double apart = base::length(place[i][0] - place[i][1]);
             for (const Landmark l : {Landmark::lead_wrist, Landmark::trail_wrist, Landmark::grip,
                                      Landmark::lead_elbow, Landmark::trail_elbow}) {
                 p.doubt[index(l)] = std::max(p.doubt[index(l)], 0.5 * apart / kDoubtShare);
             }
             continue;
         }
-        const bool leadIsRight = lead < trail;
+        const bool leadIsRight = at[i] == 0;
         leadHolds[i] = leadIsRight;
-        const std::size_t like = !a ? *b : !b ? *a : time[i] - time[*a] < time[*b] - time[i] ? *a : *b;
+        const std::size_t like = *std::min_element(agreed.begin(), agreed.end(), [&](auto a, auto b) {
+            return std::abs(time[a] - time[i]) < std::abs(time[b] - time[i]);
+        });
         const Vec2 apart = poses[like][Landmark::lead_wrist]->at - poses[like][Landmark::trail_wrist]->at;
         const Landmark wrist = leadIsRight ? Landmark::trail_wrist : Landmark::lead_wrist;
         const Landmark elbow = leadIsRight ? Landmark::trail_elbow : Landmark::lead_elbow;
@@ -278,7 +263,6 @@ std::vector<std::optional<bool>> holdTogether(std::vector<Pose>& poses, const st
             p[elbow]->at = shoulder + (p[wrist]->at - shoulder) * (0.186 / (0.186 + 0.146));
         }
         p.doubt[index(elbow)] = std::max(p.doubt[index(elbow)], kElbowPutBack * stature / kDoubtShare);
-        sure[i] = true;
     }
     return leadHolds;
 }

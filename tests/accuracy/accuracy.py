@@ -34,18 +34,26 @@ TARGETS = {
 }
 
 
+# The same swings filmed worse. Only rows with a target are shown.
+CONDITIONS = [
+    {"folder": "-pan", "render": ["--pan", "5.4"], "title": "the helper's hand follows the swing by about 100 pixels and back"},
+    {"folder": "-roll", "render": ["--roll", "3"], "vertical": True, "title": "the camera rolled by 3 degrees, its tilt sensor's vertical given"},
+    {"folder": "-rolling", "render": ["--rolling", "0.005"], "title": "a rolling shutter read out in 5 ms"},
+]
+
+
 def run(command, **kwargs):
     return subprocess.run(command, capture_output=True, text=True, check=False, **kwargs)
 
 
 def swing(job):
-    binary, work, seed, fps, size, fresh = job
-    folder = work / f"{seed}-{fps}"
+    binary, work, seed, fps, size, fresh, condition = job
+    folder = work / f"{seed}-{fps}{condition.get('folder', '')}"
     folder.mkdir(parents=True, exist_ok=True)
     truths = list(folder.glob("*.truth.json"))
     if not truths:
         made = run([str(binary / "demo-data" / "plumbmark-render"), "--case", "random", "--seed", str(seed), "--fps", str(fps),
-                    "--size", size, "--out", str(folder)])
+                    "--size", size, "--out", str(folder), *condition.get("render", [])])
         truths = list(folder.glob("*.truth.json"))
         if not truths:
             return {"seed": seed, "fps": fps, "error": "render: " + made.stderr.strip()[-300:]}
@@ -59,6 +67,8 @@ def swing(job):
                    "--json", str(answer)]
         if truth.get("club"):
             command += ["--club", truth["club"]]
+        if condition.get("vertical"):
+            command += ["--roll", str(truth["camera"]["roll_deg"])]
         told = run(command)
         if told.returncode != 0:
             answer.unlink(missing_ok=True)
@@ -90,7 +100,7 @@ def quantile(sorted_values, share):
     return sorted_values[min(len(sorted_values) - 1, math.ceil(share * len(sorted_values)) - 1)]
 
 
-def table(results):
+def table(results, wanted_only=False):
     cells = {}
     for result in results:
         if "truth" not in result:
@@ -113,6 +123,8 @@ def table(results):
 
     for key in sorted(cells, key=lambda k: (not k.startswith("moment:"), k)):
         c = cells[key]
+        if wanted_only and not TARGETS.get(key, TARGETS.get(key.split("@")[0], "")):
+            continue
         n, all_ = len(c["errors"]), len(c["errors"]) + c["silent"]
         wanted = TARGETS.get(key, TARGETS.get(key.split("@")[0], ""))
         if n:
@@ -125,6 +137,17 @@ def table(results):
     return lines, cells
 
 
+def measured(args, seeds, fps, condition):
+    jobs = [(args.bin, args.work, seed, fps, args.size, args.fresh, condition) for seed in seeds]
+    results = []
+    with concurrent.futures.ThreadPoolExecutor(args.jobs) as pool:
+        for result in pool.map(swing, jobs):
+            results.append(result)
+            print(f"{result['fps']} frames/s{condition.get('folder', '')}, seed {result['seed']}: "
+                  f"{result.get('error', 'measured')}", file=sys.stderr)
+    return results
+
+
 def main():
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
     parser.add_argument("--bin", type=pathlib.Path, required=True, help="release build folder")
@@ -132,6 +155,7 @@ def main():
     parser.add_argument("--seeds", default="20000-20047")
     parser.add_argument("--fps", type=int, nargs="+", default=[120])
     parser.add_argument("--seeds-other", default=None, help="seeds for every rate after the first (a shorter list saves time)")
+    parser.add_argument("--seeds-worse", default=None, help="seeds for the sections with a worse camera; without it there are none")
     parser.add_argument("--size", default="1280x720")
     parser.add_argument("--jobs", type=int, default=1)
     parser.add_argument("--fresh", action="store_true", help="measure again even where an answer is kept")
@@ -151,12 +175,7 @@ def main():
     failed = 0
     for k, fps in enumerate(args.fps):
         seeds = seeds_of(args.seeds_other if k and args.seeds_other else args.seeds)
-        jobs = [(args.bin, args.work, seed, fps, args.size, args.fresh) for seed in seeds]
-        results = []
-        with concurrent.futures.ThreadPoolExecutor(args.jobs) as pool:
-            for result in pool.map(swing, jobs):
-                results.append(result)
-                print(f"{result['fps']} frames/s, seed {result['seed']}: {result.get('error', 'measured')}", file=sys.stderr)
+        results = measured(args, seeds, fps, {})
         errors = [r for r in results if "error" in r]
         failed += len([r for r in errors if "truth" not in r])
         for view in ("face-on", "down-the-line"):
@@ -168,6 +187,13 @@ def main():
         if errors:
             text += [f"On {len(errors)} of {len(results)} swings the program gave no answer:", ""]
             text += [f"- seed {r['seed']}: {r['error']}" for r in errors] + [""]
+    if args.seeds_worse:
+        for condition in CONDITIONS:
+            results = measured(args, seeds_of(args.seeds_worse), args.fps[0], condition)
+            failed += len([r for r in results if "truth" not in r])
+            chosen = [r for r in results if r.get("view") == "face-on"]
+            text += [f"## {args.fps[0]} frames/s, face-on: {condition['title']}: {len(chosen)} swings", ""]
+            text += table(chosen, wanted_only=True)[0] + [""]
     if args.write:
         # What one camera cannot tell is explained beside the table, by hand.
         notes = args.write.with_name(args.write.stem + "-notes.md")

@@ -85,7 +85,7 @@ def main():
             if index % 20 == 0:
                 sample = bytes(picture[::7])
                 area.append(sum(sample.count(g) for g in range(GREY - 2, GREY + 3)) / len(sample))
-        doubtful = next((word for line in made.stdout.splitlines() if "doubt" in line for word in line.split() if word.isdigit()), "?")
+        doubtful = next((word for line in made.stdout.splitlines() if "uncertain" in line for word in line.split()[-1:]), "?")
         print(f"| {clip.stem} | {frames} | {100 * (1 - open_ / frames):.1f} % | {doubtful} | {100 * sorted(area)[len(area) // 2]:.0f} % |",
               flush=True)
         total += frames

@@ -49,14 +49,36 @@ def run(command, environment=None, limit=None):
     return result, time.monotonic() - began
 
 
-def faults(options, mode, *more):
-    result, _ = run([options.bin / "tests/reliability/reliability_faults", mode, "--json", "--minutes", options.minutes, *more],
-                    MEMORY)
-    if not result.stdout.strip():
-        sys.exit(f"reliability_faults {mode}: {result.stderr}")
-    answer = json.loads(result.stdout)
-    for sentence in result.stderr.strip().splitlines()[:20]:
-        print(sentence, file=sys.stderr)
+def faults(options, mode, every=1, times=1):
+    """Several programs side by side: of kills each does its share of the rounds, of failures each its share of the
+    calls."""
+    program = options.bin / "tests/reliability/reliability_faults"
+    jobs = max(1, min(options.jobs, times) if mode == "kill" else options.jobs)
+    started = []
+    for job in range(jobs):
+        share = (["--times", times // jobs + (1 if job < times % jobs else 0)] if mode == "kill"
+                 else ["--every", every * jobs, "--from", 1 + job * every])
+        command = [program, mode, "--json", "--minutes", options.minutes, *share]
+        started.append(subprocess.Popen(list(map(str, command)), stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True,
+                                        env={**os.environ, **MEMORY}))
+    answer = None
+    for process in started:
+        out, err = process.communicate()
+        if not out.strip():
+            sys.exit(f"reliability_faults {mode}: {err}")
+        for sentence in err.strip().splitlines()[:20]:
+            print(sentence, file=sys.stderr)
+        part = json.loads(out)
+        if answer is None:
+            answer = part
+            continue
+        answer["wrong"] += part["wrong"]
+        for row, more in zip(answer["works"], part["works"]):
+            row["calls"] = max(row["calls"], more["calls"])
+            row["rounds"] = row["rounds"] + more["rounds"] if mode == "kill" else min(row["rounds"], more["rounds"])
+            for key in ("runs", "reported", "crashes"):
+                row[key] += more[key]
+    answer["every"] = every
     answer["passed"] = answer["wrong"] == 0
     return answer
 
@@ -64,7 +86,7 @@ def faults(options, mode, *more):
 # The sections: each gives what is kept -------------------------------------------------------------------------------
 
 def kills(options):
-    return {**faults(options, "kill", "--times", options.times), "asked": options.times}
+    return {**faults(options, "kill", times=options.times), "asked": options.times}
 
 
 def moments(options):
@@ -75,11 +97,11 @@ def moments(options):
 
 
 def fails(options):
-    return faults(options, "fail", "--every", options.every)
+    return faults(options, "fail", every=options.every)
 
 
 def memory(options):
-    return faults(options, "memory", "--every", options.memory_every)
+    return faults(options, "memory", every=options.memory_every)
 
 
 def merging(options):
@@ -222,12 +244,13 @@ def say_fails(a):
 
 
 def say_memory(a):
-    complete = all(work["rounds"] == 1 for work in a["works"])
+    complete = all(work["rounds"] == 2 for work in a["works"])
     which = "Each" if a["every"] == 1 else f"Every {a['every']}th"
     return ["## The n-th allocation fails", "",
-            f"{which} allocation in turn gives nothing: **{total(a):,} runs, {a['wrong']} wrong** ({when(a)})"
-            f"{'' if complete else '; the time ended before all of them were done'}, "
-            f"{sum(w['crashes'] for w in a['works'])} ended by a signal.", ""]
+            f"{which} allocation in turn gives nothing, once or from then on, in the same eight works ({sum(w['calls'] for w in a['works']):,} "
+            f"allocations): **{total(a):,} runs, {a['wrong']} wrong**, {sum(w['crashes'] for w in a['works'])} ended by a signal ({when(a)})"
+            f"{'' if complete else '; the time ended before all of them were done'}. Each must come out as an error value (nothing thrown), "
+            "never be taken for damage, leave nothing unfinished behind, and what was acknowledged must be there.", ""]
 
 
 def say_merging(a):
@@ -308,6 +331,7 @@ def main():
     parser.add_argument("--page", action="store_true", help="write the page from the kept results, run nothing")
     parser.add_argument("--minutes", type=float, default=0, help="a section ends then and tells what was done; 0: no limit")
     parser.add_argument("--times", type=int, default=20, help="how often each step of each work is hit")
+    parser.add_argument("--jobs", type=int, default=2, help="programs side by side in kills, fails and memory")
     parser.add_argument("--kills", type=int, default=10_000, help="kills at random moments")
     parser.add_argument("--every", type=int, default=1, help="every n-th call fails in turn")
     parser.add_argument("--memory-every", type=int, default=11, help="every n-th allocation fails in turn")

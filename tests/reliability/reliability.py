@@ -115,6 +115,11 @@ def lessonfile(options):
     return {"tests": len(re.findall(r"\[       OK \] \S+", result.stdout)), "passed": result.returncode == 0}
 
 
+def tricks(options):
+    result, _ = run([HERE / "tricks.py", options.bin / "plumbmark", "--json"], MEMORY)
+    return {**json.loads(result.stdout), "passed": result.returncode == 0}
+
+
 def network(options):
     """Rounds of sending between network namespaces, each with random cuts."""
     rounds, end, total = 0, time.monotonic() + (options.minutes or 10) * 60, {}
@@ -267,6 +272,14 @@ def say_lessonfile(a):
             "`tests/verify_lesson.py`) agree.", ""]
 
 
+def say_tricks(a):
+    return ["## Archive bombs and path tricks", "",
+            f"{a['tricks']} archives (compressed gigabytes, archives in archives, thousands of names for the same bytes, lying sizes, paths out of "
+            f"the folder, links, names of our own files ...), made by `tests/reliability/tricks.py` without the program's own writer: **{a['wrong']} "
+            f"did anything but being refused with a sentence**; at most {a['most_cpu']:.2f} s of CPU and {a['most_megabytes']} MB of memory each, start of the "
+            f"program and a fresh library included ({when(a)}).", ""]
+
+
 def say_network(a):
     if not a["rounds"]:
         return ["## From device to device", "", f"Not run: {a['reason']} ({when(a)}).", ""]
@@ -300,7 +313,7 @@ def say_guided(a):
 
 
 SECTIONS = {"kills": (kills, say_kills), "moments": (moments, say_moments), "fails": (fails, say_fails),
-            "memory": (memory, say_memory), "merging": (merging, say_merging), "lessonfile": (lessonfile, say_lessonfile),
+            "memory": (memory, say_memory), "merging": (merging, say_merging), "lessonfile": (lessonfile, say_lessonfile), "tricks": (tricks, say_tricks),
             "network": (network, say_network), "damaged": (damaged, say_damaged), "guided": (guided, say_guided)}
 
 

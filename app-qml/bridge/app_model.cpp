@@ -32,7 +32,7 @@ AppModel::AppModel(const Parts& parts, QObject* parent)
         QQmlEngine::setObjectOwnership(film_.get(), QQmlEngine::CppOwnership);
         connect(film_.get(), &FilmModel::takeStored, this, [this] { lessons_->load(); });
     }
-    exchange_ = std::make_unique<ExchangeModel>(*library_, network_, parts.places, *settings_);
+    exchange_ = std::make_unique<ExchangeModel>(*library_, network_, parts.places, *settings_, parts.camera);
     connect(exchange_.get(), &ExchangeModel::libraryChanged, this, [this] { lessons_->load(); });
     for (QObject* model : {static_cast<QObject*>(settings_.get()), static_cast<QObject*>(lessons_.get()),
                            static_cast<QObject*>(players_.get()), static_cast<QObject*>(player_.get()),

@@ -86,7 +86,8 @@ QString told(const LessonExchange::Receipt& receipt) {
 } // namespace
 
 ExchangeModel::ExchangeModel(store::Library& library, analysis::NetworkBytes network,
-                             const ports::Places& places, SettingsModel& settings, QObject* parent)
+                             const ports::Places& places, SettingsModel& settings, ports::Camera* camera,
+                             QObject* parent)
     : QObject(parent), library_(&library), network_(std::move(network)), placesPort_(&places),
       settings_(&settings) {
     if (const auto list = places.filmPlaces(); !list.empty()) {
@@ -96,6 +97,10 @@ ExchangeModel::ExchangeModel(store::Library& library, analysis::NetworkBytes net
                 folder_ = text(place.folder.string());
             }
         }
+    }
+    if (camera != nullptr) {
+        codeReader_ = std::make_unique<CodeReader>(*camera);
+        connect(codeReader_.get(), &CodeReader::found, this, &ExchangeModel::receive);
     }
     syncTimer_.setInterval(kSyncEveryMs);
     connect(&syncTimer_, &QTimer::timeout, this, [this] {

@@ -11,7 +11,9 @@
 #include <optional>
 #include <thread>
 
+#include "bridge/code_reader.h"
 #include "bridge/settings_model.h"
+#include "ports/camera.h"
 #include "ports/places.h"
 #include "session/disagreements.h"
 #include "session/film_sharing.h"
@@ -72,12 +74,14 @@ class ExchangeModel : public QObject {
     Q_PROPERTY(QVariantList scopeChoices READ scopeChoices CONSTANT)
     // Kept past its time.
     Q_PROPERTY(QVariantList overdue READ overdue NOTIFY consentChanged) ///< [{id, text}], minors' first
+    /// Reads a ticket's code; null where this build has no camera.
+    Q_PROPERTY(plumbmark::bridge::CodeReader* codeReader READ codeReader CONSTANT)
     // Two versions.
     Q_PROPERTY(QVariantList disagreements READ disagreements NOTIFY disagreementsChanged)
 
   public:
     ExchangeModel(store::Library& library, analysis::NetworkBytes network, const ports::Places& places,
-                  SettingsModel& settings, QObject* parent = nullptr);
+                  SettingsModel& settings, ports::Camera* camera, QObject* parent = nullptr);
     ~ExchangeModel() override;
 
     [[nodiscard]] bool busy() const { return busy_; }
@@ -102,6 +106,7 @@ class ExchangeModel : public QObject {
     [[nodiscard]] QString sharedState() const { return sharedState_; }
     [[nodiscard]] QString ticket() const { return ticket_; }
     [[nodiscard]] QString qrSource() const { return qrSource_; }
+    [[nodiscard]] CodeReader* codeReader() const { return codeReader_.get(); }
     [[nodiscard]] QVariantList backups() const { return backups_; }
     [[nodiscard]] QString pendingRestore() const;
     [[nodiscard]] QVariantList playerChoices() const { return playerChoices_; }
@@ -193,6 +198,7 @@ class ExchangeModel : public QObject {
     QString sharedState_;
     QTimer syncTimer_;
     QString ticket_, qrSource_;
+    std::unique_ptr<CodeReader> codeReader_;
     QVariantList backups_;
     QVariantList playerChoices_;
     QString player_, guardian_, until_, standing_;

@@ -75,6 +75,15 @@ Column {
         font.bold: true
         Accessible.role: Accessible.Heading
     }
+    Loader {
+        width: parent.width
+        active: panel.exchange.codeReader !== null
+        visible: active
+        sourceComponent: CodeReaderPanel {
+            reader: panel.exchange.codeReader
+            busy: panel.exchange.busy
+        }
+    }
     TextEntry {
         id: ticket
         width: parent.width

@@ -42,6 +42,7 @@ base::Result<int> runLessonShow(const Arguments& args, const Services& services,
 base::Result<int> runLessonCover(const Arguments& args, const Services& services, Streams streams);
 base::Result<int> runLessonExport(const Arguments& args, const Services& services, Streams streams);
 base::Result<int> runLessonImport(const Arguments& args, const Services& services, Streams streams);
+base::Result<int> runLessonMerge(const Arguments& args, const Services& services, Streams streams);
 base::Result<int> runLessonVerify(const Arguments& args, const Services& services, Streams streams);
 
 /// "review ...": what a lesson gives to take home. Rows of the table like all others, kept beside their work.

@@ -335,12 +335,16 @@ base::Result<int> runTidy(const Arguments& args, const Services& services, Strea
     }
     if (overdue->empty()) {
         streams.out << "Nothing is kept past its time (" << session::kKeepMinorsFilmsDays
-                    << " days for clips of minors, " << session::kKeepFilmsDays << " for others).\n";
+                    << " days for clips of minors and where no age is known, " << session::kKeepFilmsDays
+                    << " for others).\n";
     }
     for (const session::Overdue& one : *overdue) {
         streams.out << one.clip.hex().substr(0, kShortId) << "  " << one.day << "  "
                     << shown(one.playerName, 60) << ", " << shown(one.lessonTitle, 80)
-                    << (one.minor ? " (minor)" : "") << ": past its time since " << one.since << "\n";
+                    << (one.minor        ? " (minor)"
+                        : one.ageUnknown ? " (age not known)"
+                                         : "")
+                    << ": past its time since " << one.since << "\n";
     }
     return kDone;
 }

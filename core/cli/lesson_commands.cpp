@@ -443,6 +443,43 @@ base::Result<int> runLessonImport(const Arguments& args, const Services& service
     return kDone;
 }
 
+base::Result<int> runLessonMerge(const Arguments& args, const Services& services, Streams streams) {
+    auto library = openLibrary(args, services, streams);
+    if (!library) {
+        return library.error();
+    }
+    session::LessonExchange exchange(**library, *services.clock);
+    // All of them are looked at before the first is taken in.
+    std::vector<std::pair<fs::path, std::string>> files;
+    for (std::size_t i = 0; args.operand(i); ++i) {
+        const fs::path file = *args.operand(i);
+        const auto passphrase = readPassphrase(args, lessonfile::isSealed(file));
+        if (!passphrase) {
+            return passphrase.error();
+        }
+        const ProgressLine line(services, streams.err);
+        if (const auto good = exchange.verify(file, line.progress(), *passphrase); !good) {
+            return good.error();
+        }
+        files.emplace_back(file, *passphrase);
+    }
+    int needYou = 0;
+    for (const auto& [file, passphrase] : files) {
+        const ProgressLine line(services, streams.err);
+        const auto receipt = exchange.import(file, line.progress(), passphrase);
+        if (!receipt) {
+            return receipt.error(); // those before it are in, whole
+        }
+        streams.out << shown(file.filename().string(), 200) << ": " << shown(receipt->origin()) << " "
+                    << receipt->sentence() << "\n";
+        needYou += receipt->records.needsYou;
+    }
+    if (needYou > 0) {
+        streams.out << "Two devices said different things: \"plumbmark settle\" shows both.\n";
+    }
+    return kDone;
+}
+
 base::Result<int> runLessonVerify(const Arguments& args, const Services& services, Streams streams) {
     const fs::path file = *args.operand(0);
     base::Result<lessonfile::Summary> summary = lessonfile::Summary{};

@@ -88,7 +88,7 @@ class Arguments(Case):
         self.assertRegex(self.done("--version"), r"^plumbmark \d+\.\d+\.\d+\n$")
         general = self.done("--help")
         for command in ("measure", "compare", "explain", "plan", "demo", "lesson list", "lesson show", "lesson export", "lesson import",
-                        "lesson cover", "lesson verify", "play", "consent", "backup", "restore", "check", "sync", "settle", "tidy", "send",
+                        "lesson merge", "lesson cover", "lesson verify", "play", "consent", "backup", "restore", "check", "sync", "settle", "tidy", "send",
                         "receive",
                         "review inbox", "review note", "review record", "review render", "review request", "review sheet",
                         "review tables"):
@@ -451,6 +451,11 @@ class Lessons(Case):
         self.assertIn("new", self.done("lesson", "import", file, *other))
         again = self.done("lesson", "import", file, *other)
         self.assertIn("0 new", again)
+        merged = self.done("lesson", "merge", file, file, *other)
+        self.assertEqual(merged.count("0 new"), 2)
+        self.refused("lesson", "merge", file, clip, *other, says="not a lesson file")
+        self.refused("receive", "--picture", clip, *other, says="No code of a sending")
+        self.refused("receive", *other, says="one of the two")
         self.assertIn("56-degree wedge, pitch", self.done("lesson", "show", short, *other))
         damaged = self.folder / "damaged.plumbmark"
         content = bytearray(file.read_bytes())

@@ -9,6 +9,7 @@
 #include <filesystem>
 
 #include "app_driver.h"
+#include "camera/file_camera.h"
 #include "lessonfile/lessonfile.h"
 #include "records/consent.h"
 #include "session/disagreements.h"
@@ -16,7 +17,9 @@
 #include "session/lesson_exchange.h"
 #include "store/backup.h"
 #include "transfer/direct.h"
+#include "transfer/qr.h"
 #include "ui_test_run.h"
+#include "video/writer.h"
 
 using namespace plumbmark;
 using uitest::AppDriver;
@@ -218,6 +221,56 @@ class ExchangeTest : public QObject {
         QVERIFY(saw(there, "Whole, sender unknown.", 60000));
         QVERIFY(saw(here, "Sent, and the other device has all of it."));
         QVERIFY(here.find("Code of the ticket") == nullptr); // the way is closed
+        QCOMPARE(Shelf(other_->path()).book().lessons()->size(), std::size_t(1));
+    }
+
+    // The same by camera: what one app shows on its screen the other one's camera sees.
+    void aLessonIsFetchedByReadingTheCodeFromTheScreen() {
+        if (transfer::ownAddresses().empty()) {
+            QSKIP("this machine is on no network");
+        }
+        AppDriver here(home_->path(), tablet());
+        QVERIFY(openPage(here));
+        QVERIFY(here.tap("Devices"));
+        QVERIFY(reach(here, "It goes to: a device of mine"));
+        QVERIFY(reach(here, "Send this lesson"));
+        QVERIFY(saw(here, "Ticket plumbmark:"));
+        // As a person would hold the camera: where the code is.
+        QImage screen;
+        QVERIFY(QTest::qWaitFor(
+            [&] {
+                screen = here.window()->grabWindow().convertToFormat(QImage::Format_RGB888);
+                const QImage grey = screen.convertToFormat(QImage::Format_Grayscale8);
+                const auto read = transfer::textInQrCode(
+                    {grey.constBits(), grey.width(), grey.height(), grey.bytesPerLine()}, "plumbmark:");
+                return read && QString::fromStdString(*read) == here.nameOf("Ticket plumbmark:").mid(7);
+            },
+            20000));
+        const fs::path film = (other_->path() + "/screen.mp4").toStdString();
+        video::WriterOptions options;
+        options.width = screen.width() / 2 * 2;
+        options.height = screen.height() / 2 * 2;
+        options.fps = 15.0;
+        auto writer = video::ClipWriter::create(film, options);
+        QVERIFY(writer.ok());
+        for (int frame = 0; frame < 150; ++frame) {
+            video::RgbImage picture{options.width, options.height, {}};
+            for (int y = 0; y < picture.height; ++y) {
+                const uchar* row = screen.constScanLine(y);
+                picture.pixels.insert(picture.pixels.end(), row, row + 3 * picture.width);
+            }
+            QVERIFY((*writer)->write(picture).ok());
+        }
+        QVERIFY((*writer)->finish().ok());
+        platform::FileCamera camera({film}, platform::FileCamera::Pace::own);
+        AppDriver there(other_->path(), tablet(), {}, {}, &camera);
+        QVERIFY(openPage(there));
+        QVERIFY(there.tap("Devices"));
+        QVERIFY(there.waitFor("Read the code with the camera"));
+        QVERIFY(reach(there, "Read the code with the camera"));
+        QVERIFY(saw(there, "Whole, sender unknown.", 60000));
+        QVERIFY(saw(here, "Sent, and the other device has all of it."));
+        QVERIFY(there.waitFor("Read the code with the camera")); // the camera is off again
         QCOMPARE(Shelf(other_->path()).book().lessons()->size(), std::size_t(1));
     }
 

@@ -11,6 +11,7 @@
 #include <gmock/gmock.h>
 
 #include "base/files.h"
+#include "hostile.h"
 #include "story_for_tests.h"
 #include "video/still.h"
 
@@ -85,6 +86,26 @@ TEST(LessonPage, LoadsNothingAndRunsNothing) {
     }
     for (int i = 1; i <= test::kHostileFields; ++i) {
         EXPECT_THAT(page, HasSubstr("END" + std::to_string(i))) << "the words stay";
+    }
+}
+
+// One list for everything that people type (tests/hostile): as many tags as the harmless page has.
+TEST(LessonPage, EveryHostileTextIsOnlyText) {
+    const auto texts = test::hostileTexts();
+    ASSERT_GT(texts.size(), 30U);
+    const auto tags = [](const std::string& page) { return count(page, "<") - count(page, "<br>"); };
+    const int harmless = tags(lessonPage(test::madeUpStory()));
+    for (const std::string& text : texts) {
+        exporting::LessonStory story = test::madeUpStory();
+        for (std::string* field : test::typedFields(story)) {
+            *field = "x" + text;
+        }
+        const std::string page = lessonPage(story);
+        EXPECT_EQ(tags(page), harmless) << text;
+        for (const char* mark : {"\u202e", "\u2066", "\x1b", "\x07"}) {
+            EXPECT_EQ(count(page, mark), 0) << text;
+        }
+        EXPECT_TRUE(records::isUtf8(page)) << text;
     }
 }
 

@@ -54,13 +54,28 @@ inline std::string hostileText(int number) {
            std::string(300, 'W') + " END" + n;
 }
 
+/// Everything in a story that somebody typed.
+inline std::vector<std::string*> typedFields(exporting::LessonStory& story) {
+    return {&story.player,
+            &story.title,
+            &story.day,
+            &story.wish,
+            &story.belief,
+            &story.note,
+            &story.saw,
+            &story.said,
+            &story.next,
+            &story.plan.items[0].feel,
+            &story.plan.items[0].drill,
+            &story.plan.items[0].dose,
+            &story.plan.items[0].checkpoint,
+            &story.plan.items[0].guard};
+}
+
 inline exporting::LessonStory hostileStory() {
     exporting::LessonStory story = madeUpStory();
     int n = 0;
-    for (std::string* text :
-         {&story.player, &story.title, &story.day, &story.wish, &story.belief, &story.note, &story.saw,
-          &story.said, &story.next, &story.plan.items[0].feel, &story.plan.items[0].drill,
-          &story.plan.items[0].dose, &story.plan.items[0].checkpoint, &story.plan.items[0].guard}) {
+    for (std::string* text : typedFields(story)) {
         *text = hostileText(++n);
     }
     return story;

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 #include "exporting/tables.h"
 
+#include "hostile.h"
+
 #include <gmock/gmock.h>
 #include <locale>
 #include <nlohmann/json.hpp>
@@ -103,6 +105,31 @@ TEST(Tables, NoTextBecomesAFormula) {
     const auto table = readCsv(measurementsCsv(hostile));
     ASSERT_EQ(table.size(), 3U);
     EXPECT_EQ(table[1][0], "x\",=HYPERLINK(\"http://e\")  =2");
+}
+
+// One list for everything that people type (tests/hostile).
+TEST(Tables, EveryHostileTextIsOneHarmlessCell) {
+    const auto texts = test::hostileTexts();
+    ASSERT_GT(texts.size(), 30U);
+    for (const std::string& text : texts) {
+        auto hostile = rows();
+        for (auto& row : hostile) {
+            row.player = row.lessonTitle = text;
+        }
+        const auto table = readCsv(measurementsCsv(hostile));
+        ASSERT_EQ(table.size(), 3U) << text;
+        for (const auto& line : table) {
+            EXPECT_EQ(line.size(), table[0].size()) << text;
+        }
+        const std::string& cell = table[1][0];
+        const std::size_t first = cell.find_first_not_of(' ');
+        if (first != std::string::npos) {
+            EXPECT_EQ(std::string_view("=+-@\t\r").find(cell[first]), std::string_view::npos) << cell;
+        }
+        EXPECT_FALSE(cell.starts_with("\uff1d")) << cell;
+        const auto json = nlohmann::json::parse(measurementsJson(hostile));
+        EXPECT_EQ(json["rows"][0]["player"], text);
+    }
 }
 
 TEST(Tables, TheJsonHoldsEveryNumberOrItsReason) {

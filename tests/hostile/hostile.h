@@ -15,8 +15,7 @@ namespace plumbmark::test {
 
 /// Words that somebody could type to do harm, one list for everything that shows or writes what people type:
 /// markup, scripts, formulas, forged cues, marks that reorder text, right-to-left letters, emoji, endless
-/// words, control characters, format signs, paths. tests/hostile/texts.json; the command line's tests read
-/// the same file.
+/// words, control characters, format signs, paths (tests/hostile/texts.json).
 inline std::vector<std::string> hostileTexts() {
     std::ifstream file(PLUMBMARK_SOURCE_DIR "/tests/hostile/texts.json");
     const std::string text{std::istreambuf_iterator<char>(file), {}};

@@ -20,6 +20,7 @@
 #include "awkward/strip.h"
 #include "base/files.h"
 #include "exporting/head_cover.h"
+#include "hostile.h"
 #include "painter/page_painter.h"
 #include "story_for_tests.h"
 #include "video/voice.h"
@@ -551,6 +552,31 @@ TEST_F(ReviewFilm, CaptionsAreReadByOthers) {
     EXPECT_THAT(srt, HasSubstr("00:00:01,500 --> 01:02:03,004"));
     EXPECT_THAT(srt, HasSubstr("\u05e9\u05dc\U0001f3cc"));
     EXPECT_THAT(srt, Not(HasSubstr("\n3\n"))) << "two cues only";
+}
+
+// One list for everything that people type (tests/hostile): one cue each, none forged, none lost.
+TEST_F(ReviewFilm, EveryHostileTextIsOneCue) {
+    std::vector<records::ReviewCaption> captions;
+    for (const std::string& text : test::hostileTexts()) {
+        const auto n = static_cast<std::int64_t>(captions.size());
+        captions.push_back({n * 1000, n * 1000 + 900, "x" + text + " END" + std::to_string(n) + "."});
+    }
+    ASSERT_GT(captions.size(), 30U);
+    const fs::path file = dir_ / "captions.vtt";
+    std::ofstream(file, std::ios::binary) << captionsVtt(captions);
+    // Outside check: FFmpeg's WebVTT reader.
+    const std::string cues = answerOf(
+        "ffprobe -v error -show_entries packet=pts_time,duration_time -of csv=p=0 '" + file.string() + "'");
+    EXPECT_EQ(std::count(cues.begin(), cues.end(), '\n'), static_cast<std::ptrdiff_t>(captions.size()))
+        << cues;
+    const std::string srt = answerOf("ffmpeg -v error -i '" + file.string() + "' -f srt -");
+    for (std::size_t n = 0; n < captions.size(); ++n) {
+        EXPECT_THAT(srt, HasSubstr("END" + std::to_string(n) + "."));
+        char time[32];
+        std::snprintf(time, sizeof(time), "00:00:%02d,000 --> 00:00:%02d,900", static_cast<int>(n),
+                      static_cast<int>(n));
+        EXPECT_THAT(srt, HasSubstr(time));
+    }
 }
 
 TEST_F(ReviewFilm, SoundFilesOfAllSortsAreHeard) {

@@ -795,8 +795,14 @@ class Finder {
         put1(MomentId::lead_arm_level_back,
              detail::crossing(leadArm_, 0.0, +1, top - 1.2, top, half(0.035), gap, true),
              faceOn() ? 0.075 : 0.17);
-        put1(MomentId::lead_arm_level_down,
-             detail::crossing(leadArm_, 0.0, -1, top, *bottom_, half(0.02), gap), faceOn() ? 0.075 : 0.12);
+        // Coming down the last passage counts: after it the arm stays below until the hit, while before it a
+        // lost hand may have dipped. Where there was such a dip, the marks are that much less sure.
+        auto down = detail::crossing(leadArm_, 0.0, -1, top, *bottom_, half(0.02), gap, true);
+        const auto dip = detail::crossing(leadArm_, 0.0, -1, top, *bottom_, half(0.02), gap);
+        if (down && dip) {
+            down->sigma = std::hypot(down->sigma, (down->t - dip->t) / 3.0);
+        }
+        put1(MomentId::lead_arm_level_down, down, faceOn() ? 0.075 : 0.12);
     }
 
     /// The pelvis drifts away slowly and starts toward the target quickly, so the slow side's farthest point

@@ -16,14 +16,15 @@ using marks::Landmark;
 constexpr std::uint8_t kGrey = 40;
 
 /// How far the head may reach from one of its points, as a share of the stature. From the nose to the back of
-/// the head is about 0.12, from the centre to the crown 0.065; a cap and hair come on top.
+/// the head is about 0.12, from the centre to the crown 0.065; a cap and hair come on top, and what the centre
+/// is off by where the face is turned away.
 /// `beside`: where the head's centre is known too and the point only widens what lies about that.
 struct Reach {
     Landmark point;
     double share, beside;
 };
 constexpr std::array kHead{
-    Reach{Landmark::head_centre, 0.085, 0.085}, Reach{Landmark::nose, 0.13, 0.03},
+    Reach{Landmark::head_centre, 0.10, 0.10}, Reach{Landmark::nose, 0.13, 0.03},
     Reach{Landmark::lead_ear, 0.11, 0.03},      Reach{Landmark::trail_ear, 0.11, 0.03},
     Reach{Landmark::head_crown, 0.12, 0.025},   Reach{Landmark::head_front, 0.12, 0.025},
     Reach{Landmark::head_back, 0.12, 0.025}};

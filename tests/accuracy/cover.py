@@ -7,8 +7,8 @@
 
 Each clip is brought into a library of its own and covered as for sharing ("lesson cover"); then the film that would go
 out is decoded (by ffmpeg) and held against the truth. The whole true head of a frame is the disc about its centre that
-reaches to the farthest of crown, front, back, nose and ears, and a tenth more for cap and hair. A frame counts as
-covered when every pixel of that disc has the cover's grey (40), as far as coding explains (26 levels: twice the
+reaches to the farthest of crown, front, back, nose and ears; the second number asks for a tenth more, for cap and hair. A
+frame counts as covered when every pixel of that disc has the cover's grey (40), as far as coding explains (26 levels: twice the
 program's own limit, since single pixels are looked at here)."""
 import argparse
 import json
@@ -28,7 +28,7 @@ def discs(truth):
         points = {name: frame["points"][names.index(name)] for name in HEAD + ("head_centre",) if name in names}
         centre = points.pop("head_centre", None)
         reach = [((p[0] - centre[0]) ** 2 + (p[1] - centre[1]) ** 2) ** 0.5 for p in points.values() if p and centre]
-        yield (centre[0], centre[1], 1.1 * max(reach)) if reach else None
+        yield (centre[0], centre[1], max(reach)) if reach else None
 
 
 def is_open(picture, width, height, disc):
@@ -53,9 +53,9 @@ def main():
     parser.add_argument("clips", nargs="+", type=pathlib.Path)
     options = parser.parse_args()
     program = options.bin / "plumbmark"
-    total = opened = 0
-    print("| clip | frames | head wholly covered | shown as doubtful | covered share of the picture |\n"
-          "| --- | ---: | ---: | ---: | ---: |")
+    total = opened = capped = 0
+    print("| clip | frames | head wholly covered | and a tenth more | shown as doubtful | covered share of the picture |\n"
+          "| --- | ---: | ---: | ---: | ---: | ---: |")
     for clip in options.clips:
         truth = json.loads(clip.with_suffix(".truth.json").read_text())
         with tempfile.TemporaryDirectory() as folder:
@@ -73,25 +73,26 @@ def main():
         width += width % 2
         height += height % 2
         size = width * height
-        frames = open_ = 0
+        frames = open_ = cap = 0
         area = []
         for index, disc in enumerate(discs(truth)):
             picture = memoryview(raw)[index * size:(index + 1) * size]
             if disc is None or len(picture) < size:
                 continue
             frames += 1
-            if is_open(picture, width, height, disc):
-                open_ += 1
+            open_ += is_open(picture, width, height, disc)
+            cap += is_open(picture, width, height, (disc[0], disc[1], 1.1 * disc[2]))
             if index % 20 == 0:
                 sample = bytes(picture[::7])
                 area.append(sum(sample.count(g) for g in range(GREY - 2, GREY + 3)) / len(sample))
         doubtful = next((word for line in made.stdout.splitlines() if "uncertain" in line for word in line.split()[-1:]), "?")
-        print(f"| {clip.stem} | {frames} | {100 * (1 - open_ / frames):.1f} % | {doubtful} | {100 * sorted(area)[len(area) // 2]:.0f} % |",
+        print(f"| {clip.stem} | {frames} | {100 * (1 - open_ / frames):.1f} % | {100 * (1 - cap / frames):.1f} % | {doubtful} | {100 * sorted(area)[len(area) // 2]:.0f} % |",
               flush=True)
         total += frames
         opened += open_
+        capped += cap
     if total:
-        print(f"| all | {total} | {100 * (1 - opened / total):.2f} % | | |")
+        print(f"| all | {total} | {100 * (1 - opened / total):.2f} % | {100 * (1 - capped / total):.2f} % | | |")
     return 0 if total else 1
 
 

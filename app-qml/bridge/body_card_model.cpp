@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <map>
 
+#include "bridge/in_language.h"
 #include "bridge/phrases.h"
 
 namespace plumbmark::bridge {
@@ -78,10 +79,10 @@ void BodyCardModel::read() {
     const auto log = body_.pains(*id_);
     const auto judged = body_.forCoaching(*id_);
     if (!card.ok() || !log.ok() || !judged.ok()) {
-        problem_ = QString::fromStdString((!card.ok()  ? card.error()
-                                           : !log.ok() ? log.error()
-                                                       : judged.error())
-                                              .sentence);
+        problem_ = inLanguage(QString::fromStdString((!card.ok()  ? card.error()
+                                                      : !log.ok() ? log.error()
+                                                                  : judged.error())
+                                                         .sentence));
         emit changed();
         return;
     }
@@ -216,7 +217,7 @@ void BodyCardModel::tellPain(const QString& region, int level) {
     problem_.clear();
     if (auto logged = body_.log(*id_, records::Pain{todayIso(), region.toStdString(), level, {}});
         !logged.ok()) {
-        setProblem(QString::fromStdString(logged.error().sentence));
+        setProblem(inLanguage(QString::fromStdString(logged.error().sentence)));
         return;
     }
     keep(card_); // the card has been asked today
@@ -298,7 +299,7 @@ void BodyCardModel::keep(records::BodyCard card) {
     problem_.clear();
     card.day = todayIso();
     if (auto kept = body_.keep(*id_, card); !kept.ok()) {
-        problem_ = QString::fromStdString(kept.error().sentence);
+        problem_ = inLanguage(QString::fromStdString(kept.error().sentence));
     }
     read();
 }

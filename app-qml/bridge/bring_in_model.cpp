@@ -95,7 +95,7 @@ void BringInModel::lookAtFilm() {
                 return;
             }
             if (!clip->ok()) {
-                setProblem(QString::fromStdString(clip->error().sentence));
+                setProblem(inLanguage(QString::fromStdString(clip->error().sentence)));
                 return;
             }
             const video::ClipInfo& info = (**clip)->info();
@@ -124,7 +124,7 @@ void BringInModel::lookAtFilm() {
                 filmSays_ << tr("No sound: the hit is found in the picture alone.");
             }
             for (const std::string& warning : info.warnings) {
-                filmSays_ << QString::fromStdString(warning);
+                filmSays_ << inLanguage(QString::fromStdString(warning));
             }
             if (info.mirrored && mirrored_ == u"no") {
                 mirrored_ = QStringLiteral("yes");

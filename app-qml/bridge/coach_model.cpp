@@ -7,6 +7,7 @@
 #include <array>
 #include <cmath>
 
+#include "bridge/in_language.h"
 #include "bridge/phrases.h"
 #include "coaching/caution.h"
 #include "stage/stage_content.h"
@@ -26,8 +27,9 @@ QString percent(double share) {
     return CoachModel::tr("%1 %").arg(QLocale().toString(std::lround(100.0 * share)));
 }
 
+/// What the core says, in the language in use; what people typed comes through as it is.
 QString text(const std::string& s) {
-    return QString::fromStdString(s);
+    return inLanguage(QString::fromStdString(s));
 }
 
 QString gradeWords(coaching::Grade grade) {
@@ -558,7 +560,7 @@ QVariantList CoachModel::cautions() const {
 
 QString CoachModel::cautionsFooter() const {
     const auto footer = coaching::cautionsFooter();
-    return QString::fromUtf8(footer.data(), static_cast<qsizetype>(footer.size()));
+    return inLanguage(QString::fromUtf8(footer.data(), static_cast<qsizetype>(footer.size())));
 }
 
 QVariantList CoachModel::followUp() const {

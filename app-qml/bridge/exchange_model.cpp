@@ -11,6 +11,7 @@
 #include <algorithm>
 
 #include "base/files.h"
+#include "bridge/in_language.h"
 #include "bridge/phrases.h"
 #include "lessonfile/seal.h"
 #include "lessonfile/signature.h"
@@ -32,8 +33,9 @@ namespace {
 constexpr int kMostChoices = 40;
 constexpr int kSyncEveryMs = 60'000;
 
+/// What the core says, in the language in use; names and paths come through as they are.
 QString text(const std::string& plain) {
-    return QString::fromStdString(plain);
+    return inLanguage(QString::fromStdString(plain));
 }
 QVariantMap choice(const QString& value, const QString& words) {
     return {{QStringLiteral("value"), value}, {QStringLiteral("text"), words}};

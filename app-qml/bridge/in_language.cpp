@@ -75,7 +75,17 @@ QString inLanguage(const QString& english) {
             return text;
         }
     }
-    return english;
+    // A list or several sentences: each for itself.
+    static const QRegularExpression kEnd(QStringLiteral("\\n(?:- )?|(?<=[.?!]) (?=[A-Z\"])"));
+    QString text;
+    qsizetype from = 0;
+    auto ends = kEnd.globalMatch(english);
+    while (ends.hasNext()) {
+        const auto end = ends.next();
+        text += inLanguage(english.mid(from, end.capturedStart() - from)) + end.captured();
+        from = end.capturedEnd();
+    }
+    return from == 0 ? english : text + inLanguage(english.mid(from));
 }
 
 } // namespace plumbmark::bridge

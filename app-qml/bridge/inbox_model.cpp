@@ -6,6 +6,7 @@
 #include <QLocale>
 #include <algorithm>
 
+#include "bridge/in_language.h"
 #include "bridge/phrases.h"
 
 namespace plumbmark::bridge {
@@ -13,7 +14,7 @@ namespace plumbmark::bridge {
 namespace {
 
 QString daysText(int days) {
-    return days == 1 ? InboxModel::tr("1 day") : InboxModel::tr("%1 days").arg(QLocale().toString(days));
+    return InboxModel::tr("%n day(s)", nullptr, days);
 }
 
 } // namespace
@@ -36,7 +37,7 @@ void InboxModel::load() {
         rows_ = std::move(*rows);
         lessons_ = std::move(*lessons);
     } else {
-        problem_ = QString::fromStdString((rows.ok() ? lessons.error() : rows.error()).sentence);
+        problem_ = inLanguage(QString::fromStdString((rows.ok() ? lessons.error() : rows.error()).sentence));
     }
     emit changed();
 }
@@ -60,7 +61,7 @@ QVariantList InboxModel::rows() const {
             {QStringLiteral("waits"), waits},
             {QStringLiteral("due"), due},
             {QStringLiteral("overdue"), row.daysLeft && *row.daysLeft < 0},
-            {QStringLiteral("because"), QString::fromStdString(row.inbox.because)},
+            {QStringLiteral("because"), inLanguage(QString::fromStdString(row.inbox.because))},
             {QStringLiteral("waiting"), waiting},
         });
     }
@@ -83,7 +84,7 @@ QVariantList InboxModel::others() const {
 }
 
 void InboxModel::after(const base::Result<void>& done) {
-    problem_ = done.ok() ? QString() : QString::fromStdString(done.error().sentence);
+    problem_ = done.ok() ? QString() : inLanguage(QString::fromStdString(done.error().sentence));
     load();
 }
 
@@ -130,11 +131,11 @@ void InboxModel::filmAgain(const QString& lesson, const QString& because) {
         Worker::tell(this, [this, lesson, words] {
             busy_ = false;
             if (!words.ok()) {
-                problem_ = QString::fromStdString(words.error().sentence);
+                problem_ = inLanguage(QString::fromStdString(words.error().sentence));
             } else if (*words && (*words)->empty()) {
                 problem_ = tr("These clips were filmed as they should be; type the reason first.");
             } else if (*words) {
-                words_ = QString::fromStdString(**words);
+                words_ = inLanguage(QString::fromStdString(**words));
                 after(session::InboxDesk(*library_).filmAgain(lesson, **words));
                 return;
             }
@@ -156,7 +157,7 @@ void InboxModel::makeCard(const QString& player, const QString& coach, const QSt
         target = folder / ("how to film " + std::to_string(i) + ending);
     }
     const auto done = session::writeRequestCard(card, painter_, target);
-    problem_ = done.ok() ? QString() : QString::fromStdString(done.error().sentence);
+    problem_ = done.ok() ? QString() : inLanguage(QString::fromStdString(done.error().sentence));
     made_ = done.ok() ? tr("Written: %1").arg(QString::fromStdString(target.string())) : QString();
     emit changed();
 }

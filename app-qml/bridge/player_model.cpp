@@ -218,7 +218,7 @@ void PlayerModel::readOpener() {
         QStringList parts;
         for (const std::string* text : {&item.feel, &item.drill, &item.dose}) {
             if (!text->empty()) {
-                parts << QString::fromStdString(*text);
+                parts << inLanguage(QString::fromStdString(*text));
             }
         }
         plan << parts.join(QStringLiteral(" \u00b7 "));
@@ -544,7 +544,7 @@ void PlayerModel::fillTrend() {
         bandBottom_ = trend.goodLow ? y(*trend.goodLow) : 1.0;
         bandText_ = tr("Band: good, %1 (%2)")
                         .arg(rangeText(trend.goodLow, trend.goodHigh, trend.unit, player_.statureMetres),
-                             QString::fromStdString(trend.rangeSource));
+                             inLanguage(QString::fromStdString(trend.rangeSource)));
     }
     const double step = niceStep(high - low);
     const int decimals = std::clamp(static_cast<int>(std::ceil(-std::log10(step) - 1e-9)), 0, 3);

@@ -8,6 +8,7 @@
 #include <cmath>
 #include <utility>
 
+#include "bridge/in_language.h"
 #include "bridge/phrases.h"
 #include "session/lesson_book.h"
 #include "session/swing_desk.h"
@@ -64,7 +65,7 @@ void ReviewModel::load() {
     }
     const auto shots = book.shots(lesson_);
     if (!shots.ok()) {
-        problem_ = QString::fromStdString(shots.error().sentence);
+        problem_ = inLanguage(QString::fromStdString(shots.error().sentence));
         return;
     }
     for (const auto& shot : *shots) {
@@ -99,7 +100,7 @@ void ReviewModel::reload(const QString& problem) {
             voice_ = std::move(**voice);
         }
     } else if (!standing.ok()) {
-        problem_ = QString::fromStdString(standing.error().sentence);
+        problem_ = inLanguage(QString::fromStdString(standing.error().sentence));
     }
     emit noteChanged();
     emit changed();
@@ -363,7 +364,7 @@ void ReviewModel::record() {
         if (rate.ok()) {
             heard_.rate = *rate;
         } else {
-            problem_ = QString::fromStdString(rate.error().sentence);
+            problem_ = inLanguage(QString::fromStdString(rate.error().sentence));
         }
     } else {
         problem_ = tr("This device has no microphone: the review is kept without a voice.");
@@ -424,7 +425,8 @@ void ReviewModel::stop() {
     worker_.post([this, review = recording_, voice = std::move(voice)] {
         session::ReviewDesk desk(parts_.library, parts_.network);
         const auto kept = desk.keepHeard(lesson_, review, voice);
-        const QString problem = kept.ok() ? QString() : QString::fromStdString(kept.error().sentence);
+        const QString problem =
+            kept.ok() ? QString() : inLanguage(QString::fromStdString(kept.error().sentence));
         Worker::tell(this, [this, problem] {
             busy_ = false;
             atMs_ = 0;
@@ -584,7 +586,7 @@ void ReviewModel::keepNote(const QString& saw, const QString& said, const QStrin
     session::ReviewDesk desk(parts_.library, parts_.network);
     const auto kept = desk.keepHeard(lesson_, review, std::nullopt);
     noteKept_ = kept.ok();
-    reload(kept.ok() ? QString() : QString::fromStdString(kept.error().sentence));
+    reload(kept.ok() ? QString() : inLanguage(QString::fromStdString(kept.error().sentence)));
 }
 
 /// A name that no file has yet, in the folder where films usually lie.
@@ -637,7 +639,7 @@ void ReviewModel::make(const QString& ending,
         Worker::tell(this, [this, done, path] {
             busy_ = false;
             if (!done.ok()) {
-                problem_ = QString::fromStdString(done.error().sentence);
+                problem_ = inLanguage(QString::fromStdString(done.error().sentence));
             } else {
                 made_ = *done ? tr("Written: %1").arg(QString::fromStdString(path.string()))
                               : tr("Stopped; nothing was written.");

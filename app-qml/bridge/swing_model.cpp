@@ -898,7 +898,7 @@ void SwingModel::tellRate(double framesPerSecond) {
         return;
     }
     if (auto told = session::tellCaptureRate(*library_, *clipId_, framesPerSecond); !told.ok()) {
-        setNotice(QString::fromStdString(told.error().sentence));
+        setNotice(inLanguage(QString::fromStdString(told.error().sentence)));
         return;
     }
     emit rateTold(QString::fromStdString(clipId_->hex()), title_);

@@ -18,7 +18,8 @@ import sys
 ROOT = pathlib.Path(__file__).resolve().parents[2]
 SPOKEN = {"label", "good", "low", "high", "unknown", "source", "feel", "how", "dose", "grade", "text", "cause", "effect", "name", "guard", "why"}
 SOURCES = ["core/coaching/caution.cpp", "core/coaching/judge.cpp", "core/measure", "core/analysis", "core/swing", "core/body/track.cpp",
-           "core/reasoning", "core/comparison", "core/capture", "core/session", "core/scene", "core/club"]
+           "core/reasoning", "core/comparison", "core/capture", "core/session", "core/scene", "core/club", "core/store", "core/lessonfile",
+           "core/transfer", "core/records", "core/exporting/film_advice.cpp", "core/base", "core/video"]
 # Put together from pieces in the core: amounts in hand units, and what is added to a sentence.
 PUT_TOGETHER = ["%1 cm (a finger's breadth)", "%1 cm (two fingers)", "%1 cm (about half a shoe's width)", "%1 cm (about a shoe's width)",
                 "%1 cm (about half a shoe's length)", "%1 cm (about a shoe's length)", "%1 degrees", "%1 pixels",
@@ -85,7 +86,7 @@ def from_source(text):
         yield sentence.replace('\\"', '"').replace("\\n", "\n")
 
 
-def main():
+def sentences():
     out = []
     from_playbook(json.loads((ROOT / "core/coaching/playbook/default.json").read_text()), "", out)
     for place in SOURCES:
@@ -98,13 +99,20 @@ def main():
                 if whole or part:
                     out.append(sentence)
     out += PUT_TOGETHER
-    unique = list(dict.fromkeys(s for s in out if not re.fullmatch(r"(?:[\s.,;:()+-]|%\d|no |full swings)*", s)))
+    return list(dict.fromkeys(s for s in out if not re.fullmatch(r"(?:[\s.,;:()+-]|%\d|no |full swings)*", s)))
+
+
+def escaped(sentence):
+    return sentence.replace("\\", "\\\\").replace('"', '\\"').replace("\n", "\\n")
+
+
+def main():
+    unique = sentences()
     lines = ["// Copyright 2026 The Plumbmark authors", "// SPDX-License-Identifier: Apache-2.0", "//",
              "// What the core says to people. Written by app-qml/translations/collect.py; not edited by hand.", "// clang-format off",
              "#pragma once", "", "#include <QtGlobal>", "", "namespace plumbmark::bridge {", "", "inline constexpr const char* kCoreSentences[] = {"]
     for s in unique:
-        escaped = s.replace("\\", "\\\\").replace('"', '\\"').replace("\n", "\\n")
-        lines.append(f'    QT_TRANSLATE_NOOP("Core", "{escaped}"),')
+        lines.append(f'    QT_TRANSLATE_NOOP("Core", "{escaped(s)}"),')
     lines += ["};", "", "} // namespace plumbmark::bridge"]
     target = pathlib.Path(__file__).with_name("core_sentences.h")
     target.write_text("\n".join(lines) + "\n")

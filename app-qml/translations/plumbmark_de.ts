@@ -9,6 +9,53 @@
     </message>
 </context>
 <context>
+    <name>BackupsPanel</name>
+    <message>
+        <source>Last backup: %1, %2.</source>
+        <translation>Letzte Sicherung: %1, %2.</translation>
+    </message>
+    <message>
+        <source>There is no backup yet.</source>
+        <translation>Es gibt noch keine Sicherung.</translation>
+    </message>
+    <message>
+        <source>One is made at the first start of a day; the last 7 days and 4 weeks stay. They lie on this device: they guard against a mistake, not against a lost device. For that, exchange through a folder or make one on a stick.</source>
+        <translation>Beim ersten Start eines Tages wird eine gemacht; die letzten 7 Tage und 4 Wochen bleiben. Sie liegen auf diesem Gerät: sie schützen vor einem Versehen, nicht vor einem verlorenen Gerät. Dafür über einen Ordner austauschen oder eine auf einem Stick machen.</translation>
+    </message>
+    <message>
+        <source>Make a backup now</source>
+        <translation>Jetzt eine Sicherung machen</translation>
+    </message>
+    <message>
+        <source>At the next start a backup is put in the library&apos;s place.</source>
+        <translation>Beim nächsten Start tritt eine Sicherung an die Stelle der Bibliothek.</translation>
+    </message>
+    <message>
+        <source>Close the app now</source>
+        <translation>Die App jetzt schließen</translation>
+    </message>
+    <message>
+        <source>Rather not: keep the library</source>
+        <translation>Lieber nicht: die Bibliothek behalten</translation>
+    </message>
+    <message>
+        <source>Rather not</source>
+        <translation>Lieber nicht</translation>
+    </message>
+    <message>
+        <source>Put this one back</source>
+        <translation>Diese zurückholen</translation>
+    </message>
+    <message>
+        <source>Check it and put it back at the next start</source>
+        <translation>Prüfen und beim nächsten Start zurückholen</translation>
+    </message>
+    <message>
+        <source>Lessons made since then are not in it. What is here now is kept among the backups, and what was erased stays erased.</source>
+        <translation>Stunden, die seitdem gehalten wurden, sind nicht darin. Was jetzt hier ist, bleibt bei den Sicherungen, und Gelöschtes bleibt gelöscht.</translation>
+    </message>
+</context>
+<context>
     <name>BallWords</name>
     <message>
         <source>Pull hook</source>
@@ -120,6 +167,53 @@
     </message>
 </context>
 <context>
+    <name>BodyCardPage</name>
+    <message>
+        <source>Yes</source>
+        <translation>Ja</translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation>Nein</translation>
+    </message>
+    <message>
+        <source>Body card</source>
+        <translation>Körperkarte</translation>
+    </message>
+    <message>
+        <source>%1, asked on %2</source>
+        <translation>%1, gefragt am %2</translation>
+    </message>
+    <message>
+        <source>Today: wait with full swings</source>
+        <translation>Heute: mit vollen Schwüngen warten</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Heute</translation>
+    </message>
+    <message>
+        <source>Year of birth</source>
+        <translation>Geburtsjahr</translation>
+    </message>
+    <message>
+        <source>for example 1974</source>
+        <translation>zum Beispiel 1974</translation>
+    </message>
+    <message>
+        <source>Most balls a day, where a clinician set a limit</source>
+        <translation>Höchstens so viele Bälle am Tag, wo Arzt oder Physiotherapeut eine Grenze gesetzt hat</translation>
+    </message>
+    <message>
+        <source>Stop at once with sharp or sudden pain, numbness, weakness, pain running down a limb, locking, swelling, chest pain or dizziness; night pain counts too. Still there tomorrow: lighter, and see a physician or licensed physiotherapist.</source>
+        <translation>Sofort aufhören bei scharfem oder plötzlichem Schmerz, Taubheit, Schwäche, Schmerz, der ins Bein oder in den Arm zieht, Blockade, Schwellung, Brustschmerz oder Schwindel; auch Nachtschmerz zählt. Morgen noch da: weniger belasten und zum Arzt oder Physiotherapeuten.</translation>
+    </message>
+    <message>
+        <source>Look around before every swing, stand away from the ball&apos;s line, and leave the range in lightning. The card stays on this device; it does not travel with a lesson. It is never a diagnosis.</source>
+        <translation>Vor jedem Schwung umsehen, neben der Linie des Balls stehen und bei Gewitter den Platz verlassen. Die Karte bleibt auf diesem Gerät; sie reist mit keiner Stunde mit. Sie ist nie eine Diagnose.</translation>
+    </message>
+</context>
+<context>
     <name>BodyNotesPanel</name>
     <message>
         <source>For the body</source>
@@ -146,6 +240,68 @@
     </message>
 </context>
 <context>
+    <name>CauseLink</name>
+    <message>
+        <source>tends to cause</source>
+        <translation>führt oft zu</translation>
+    </message>
+</context>
+<context>
+    <name>CausePanel</name>
+    <message>
+        <source>What the program proposed stays on record below.</source>
+        <translation>Was das Programm vorgeschlagen hat, bleibt unten stehen.</translation>
+    </message>
+    <message>
+        <source>The student thinks: “%1”</source>
+        <translation>Der Schüler meint: „%1“</translation>
+    </message>
+    <message>
+        <source>Answer to the student: %1</source>
+        <translation>Antwort an den Schüler: %1</translation>
+    </message>
+    <message>
+        <source>Could come first instead</source>
+        <translation>Könnte stattdessen zuerst kommen</translation>
+    </message>
+    <message>
+        <source>%1 (unclear)</source>
+        <translation>%1 (unklar)</translation>
+    </message>
+    <message>
+        <source>Could lie before it and cannot be told yet</source>
+        <translation>Könnte davor liegen und ist noch nicht zu sagen</translation>
+    </message>
+    <message>
+        <source>What do you say?</source>
+        <translation>Was sagen Sie?</translation>
+    </message>
+    <message>
+        <source>Why (may stay empty)</source>
+        <translation>Warum (darf leer bleiben)</translation>
+    </message>
+    <message>
+        <source>I agree</source>
+        <translation>Einverstanden</translation>
+    </message>
+    <message>
+        <source>First: %1</source>
+        <translation>Zuerst: %1</translation>
+    </message>
+    <message>
+        <source>Keep it as it is</source>
+        <translation>So lassen, wie es ist</translation>
+    </message>
+    <message>
+        <source>Something else comes first</source>
+        <translation>Etwas anderes kommt zuerst</translation>
+    </message>
+    <message>
+        <source>Comes first: %1, %2</source>
+        <translation>Kommt zuerst: %1, %2</translation>
+    </message>
+</context>
+<context>
     <name>CheckDelegate</name>
     <message>
         <source>Good: %1 (%2)</source>
@@ -166,6 +322,25 @@
     <message>
         <source>Dotted green: where it would be at the near edge of the range.</source>
         <translation>Grün gepunktet: wo es am nahen Rand des Bereichs wäre.</translation>
+    </message>
+</context>
+<context>
+    <name>CodeReaderPanel</name>
+    <message>
+        <source>What the camera sees</source>
+        <translation>Was die Kamera sieht</translation>
+    </message>
+    <message>
+        <source>Hold the camera so that the code fills a third of the picture.</source>
+        <translation>Halten Sie die Kamera so, dass der Code ein Drittel des Bildes füllt.</translation>
+    </message>
+    <message>
+        <source>Stop the camera</source>
+        <translation>Die Kamera anhalten</translation>
+    </message>
+    <message>
+        <source>Read the code with the camera</source>
+        <translation>Den Code mit der Kamera lesen</translation>
     </message>
 </context>
 <context>
@@ -209,13 +384,6 @@
         <source>Match</source>
         <translation>Zuordnung</translation>
     </message>
-    <message numerus="yes">
-        <source>%n difference(s) beyond doubt</source>
-        <translation>
-            <numerusform>%n Unterschied außer Zweifel</numerusform>
-            <numerusform>%n Unterschiede außer Zweifel</numerusform>
-        </translation>
-    </message>
     <message>
         <source>This swing against %1</source>
         <translation>Dieser Schwung gegen %1</translation>
@@ -239,6 +407,10 @@
     <message>
         <source>Address, top, impact and finish are put together. What the swings are matched by is left out of the table: there they are the same by choice.</source>
         <translation>Ansprechen, höchster Punkt, Treffmoment und Finish werden zusammengelegt. Wonach zugeordnet wird, fehlt in der Tabelle: dort sind die Schwünge absichtlich gleich.</translation>
+    </message>
+    <message>
+        <source>Differences beyond doubt: %1</source>
+        <translation>Zweifelsfreie Unterschiede: %1</translation>
     </message>
 </context>
 <context>
@@ -307,6 +479,10 @@
         <source>Show the marks</source>
         <translation>Marken zeigen</translation>
     </message>
+    <message>
+        <source>Not shown</source>
+        <translation>Nicht zu sehen</translation>
+    </message>
 </context>
 <context>
     <name>CompareTransport</name>
@@ -329,6 +505,61 @@
     <message>
         <source>One frame on</source>
         <translation>Ein Bild vor</translation>
+    </message>
+</context>
+<context>
+    <name>ConsentPanel</name>
+    <message>
+        <source>Player</source>
+        <translation>Spieler</translation>
+    </message>
+    <message>
+        <source>There is no player yet.</source>
+        <translation>Es gibt noch keinen Spieler.</translation>
+    </message>
+    <message>
+        <source>Agreed to</source>
+        <translation>Zugestimmt zu</translation>
+    </message>
+    <message>
+        <source>A minor: a guardian agrees</source>
+        <translation>Minderjährig: ein Erziehungsberechtigter stimmt zu</translation>
+    </message>
+    <message>
+        <source>Guardian</source>
+        <translation>Erziehungsberechtigter</translation>
+    </message>
+    <message>
+        <source>Last day (a minor&apos;s consent: one year at most)</source>
+        <translation>Letzter Tag (bei Minderjährigen höchstens ein Jahr)</translation>
+    </message>
+    <message>
+        <source>Note the consent</source>
+        <translation>Die Zustimmung vermerken</translation>
+    </message>
+    <message>
+        <source>Consent was withdrawn</source>
+        <translation>Die Zustimmung wurde zurückgenommen</translation>
+    </message>
+    <message>
+        <source>Kept past its time (90 days for minors, a year for others)</source>
+        <translation>Länger behalten als vorgesehen (90 Tage bei Minderjährigen, sonst ein Jahr)</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Behalten</translation>
+    </message>
+    <message>
+        <source>Erase the clip</source>
+        <translation>Den Clip löschen</translation>
+    </message>
+    <message>
+        <source>Erase it for good</source>
+        <translation>Endgültig löschen</translation>
+    </message>
+    <message>
+        <source>This is a note of what was agreed, not legal advice.</source>
+        <translation>Das ist ein Vermerk der Absprache, keine Rechtsberatung.</translation>
     </message>
 </context>
 <context>
@@ -2084,6 +2315,884 @@
         <source>The hands go back on the target side: this clip is a mirror image, or the player swings from the other side. Tell which, and measure again; until then the numbers are not to be trusted.</source>
         <translation>Die Hände gehen auf der Zielseite zurück: dieser Clip ist ein Spiegelbild, oder der Spieler schwingt von der anderen Seite. Sagen Sie, was zutrifft, und messen Sie noch einmal; bis dahin ist den Zahlen nicht zu trauen.</translation>
     </message>
+    <message>
+        <source>The player %1 in this clip: turn it by %2 degrees clockwise, then measure it again.</source>
+        <translation>Der Spieler %1 in diesem Clip: drehen Sie ihn um %2 Grad im Uhrzeigersinn und messen Sie ihn dann noch einmal.</translation>
+    </message>
+    <message>
+        <source>Somebody else of about the same size is in the picture; the player %1 was measured. If that is the wrong one, cut the picture to the player or film alone.</source>
+        <translation>Noch jemand von etwa gleicher Größe ist im Bild; gemessen wurde der Spieler %1. Ist das der falsche, schneiden Sie das Bild auf den Spieler zu oder filmen Sie ihn allein.</translation>
+    </message>
+    <message>
+        <source>The top cannot be told: the club is lost there, and the hands turn at another time; film with room for the club on all sides.</source>
+        <translation>Der höchste Punkt ist nicht zu sagen: der Schläger geht dort verloren, und die Hände kehren zu einer anderen Zeit um; filmen Sie mit Platz für den Schläger nach allen Seiten.</translation>
+    </message>
+    <message>
+        <source>A dose is one to ten sets; choose a number in between.</source>
+        <translation>Eine Dosis sind ein bis zehn Sätze; wählen Sie eine Zahl dazwischen.</translation>
+    </message>
+    <message>
+        <source>The playbook holds no drill for it any more; make the plan anew.</source>
+        <translation>Das Playbook enthält dafür keine Übung mehr; machen Sie den Plan neu.</translation>
+    </message>
+    <message>
+        <source>The body card or a caution keeps this dose small; change the body card first if it is no longer true.</source>
+        <translation>Die Körperkarte oder ein Hinweis hält diese Dosis klein; ändern Sie zuerst die Körperkarte, wenn sie nicht mehr stimmt.</translation>
+    </message>
+    <message>
+        <source>There is no such version to choose (any more); look at the list again.</source>
+        <translation>Diese Fassung gibt es nicht (mehr) zur Wahl; sehen Sie noch einmal in die Liste.</translation>
+    </message>
+    <message>
+        <source>A frame came out uncovered, so nothing was kept; try again, or share without the clips.</source>
+        <translation>Ein Bild blieb unverdeckt, also wurde nichts behalten; versuchen Sie es noch einmal, oder geben Sie ohne die Clips weiter.</translation>
+    </message>
+    <message>
+        <source>The head is not covered yet in a film of this lesson; make the cover and look it through first (&quot;plumbmark lesson cover&quot;), or leave the clips out.</source>
+        <translation>In einem Film dieser Stunde ist der Kopf noch nicht verdeckt; verdecken Sie ihn und sehen Sie ihn erst durch („plumbmark lesson cover“), oder lassen Sie die Clips weg.</translation>
+    </message>
+    <message>
+        <source>The player&apos;s head was not found in this film, so it cannot be covered; place the head by hand in a few frames, or share without the clips.</source>
+        <translation>Der Kopf des Spielers wurde in diesem Film nicht gefunden und ist deshalb nicht zu verdecken; setzen Sie ihn in einigen Bildern von Hand, oder geben Sie ohne die Clips weiter.</translation>
+    </message>
+    <message>
+        <source>There is no covered copy to release; make it and look it through first (&quot;plumbmark lesson cover&quot;).</source>
+        <translation>Es gibt keine verdeckte Kopie zum Freigeben; machen Sie sie und sehen Sie sie erst durch („plumbmark lesson cover“).</translation>
+    </message>
+    <message>
+        <source>Nothing was shared: the guardian did not agree to the face being seen. Cover the heads, or leave the clips out.</source>
+        <translation>Nichts wurde weitergegeben: der Erziehungsberechtigte hat nicht zugestimmt, dass das Gesicht zu sehen ist. Verdecken Sie die Köpfe, oder lassen Sie die Clips weg.</translation>
+    </message>
+    <message>
+        <source>The key-position sheet shows the face; leave it out.</source>
+        <translation>Das Blatt der Schlüsselpositionen zeigt das Gesicht; lassen Sie es weg.</translation>
+    </message>
+    <message>
+        <source>The rate must lie between 1 and 10,000 frames a second; check the number.</source>
+        <translation>Die Rate muss zwischen 1 und 10.000 Bildern in der Sekunde liegen; prüfen Sie die Zahl.</translation>
+    </message>
+    <message>
+        <source>There is nothing before this to go back to.</source>
+        <translation>Davor gibt es nichts, wohin es zurückginge.</translation>
+    </message>
+    <message>
+        <source>That time lies outside the film; check it.</source>
+        <translation>Diese Zeit liegt außerhalb des Films; prüfen Sie sie.</translation>
+    </message>
+    <message>
+        <source>No instant of this lesson has a star yet; star what you want to show.</source>
+        <translation>Noch kein Augenblick dieser Stunde hat einen Stern; geben Sie denen einen, die Sie zeigen wollen.</translation>
+    </message>
+    <message>
+        <source>The player&apos;s head was not found in one of the films, so it cannot be covered; place the head by hand in a few frames.</source>
+        <translation>Der Kopf des Spielers wurde in einem der Filme nicht gefunden und ist deshalb nicht zu verdecken; setzen Sie ihn in einigen Bildern von Hand.</translation>
+    </message>
+    <message>
+        <source>A text for the card is too long or cannot be read; keep it under 500 characters.</source>
+        <translation>Ein Text der Karte ist zu lang oder nicht lesbar; bleiben Sie unter 500 Zeichen.</translation>
+    </message>
+    <message>
+        <source>This build has no painter, so it can&apos;t draw a PDF; give a name that ends in .html.</source>
+        <translation>Dieser Bau hat keinen Zeichner und kann kein PDF schreiben; geben Sie einen Namen an, der auf .html endet.</translation>
+    </message>
+    <message>
+        <source>This backup is damaged (%1); nothing was changed. Choose another one.</source>
+        <translation>Diese Sicherung ist beschädigt (%1); nichts wurde verändert. Wählen Sie eine andere.</translation>
+    </message>
+    <message>
+        <source>This is no backup of a lesson library; choose another folder.</source>
+        <translation>Das ist keine Sicherung einer Stundenbibliothek; wählen Sie einen anderen Ordner.</translation>
+    </message>
+    <message>
+        <source>This backup was made by a newer version of the program; update the program to restore it.</source>
+        <translation>Diese Sicherung stammt von einer neueren Fassung des Programms; aktualisieren Sie es, um sie zurückzuholen.</translation>
+    </message>
+    <message>
+        <source>There is no backup in &quot;%1&quot;; &quot;plumbmark restore&quot; lists those there are.</source>
+        <translation>In „%1“ liegt keine Sicherung; „plumbmark restore“ nennt die vorhandenen.</translation>
+    </message>
+    <message>
+        <source>There is no folder &quot;%1&quot;; make it, or choose another one.</source>
+        <translation>Es gibt keinen Ordner „%1“; legen Sie ihn an, oder wählen Sie einen anderen.</translation>
+    </message>
+    <message>
+        <source>This backup is in that folder already.</source>
+        <translation>Diese Sicherung liegt schon in dem Ordner.</translation>
+    </message>
+    <message>
+        <source>The database is damaged: %1. Put a backup in its place (&quot;plumbmark restore&quot;).</source>
+        <translation>Die Datenbank ist beschädigt: %1. Setzen Sie eine Sicherung an ihre Stelle („plumbmark restore“).</translation>
+    </message>
+    <message>
+        <source>The record %1 is not as it was written. Put a backup in its place (&quot;plumbmark restore&quot;).</source>
+        <translation>Der Eintrag %1 ist nicht so, wie er geschrieben wurde. Setzen Sie eine Sicherung an die Stelle („plumbmark restore“).</translation>
+    </message>
+    <message>
+        <source>The lists do not agree with the records. No record is lost; &quot;plumbmark check --repair&quot; makes the lists anew.</source>
+        <translation>Die Listen stimmen nicht mit den Einträgen überein. Kein Eintrag ist verloren; „plumbmark check --repair“ macht die Listen neu.</translation>
+    </message>
+    <message>
+        <source>The film %1 is damaged; bring it in again, or import a lesson file that holds it.</source>
+        <translation>Der Film %1 ist beschädigt; holen Sie ihn noch einmal herein, oder nehmen Sie eine Stundendatei auf, die ihn enthält.</translation>
+    </message>
+    <message>
+        <source>A film has no proper name; bring it in again.</source>
+        <translation>Ein Film hat keinen brauchbaren Namen; holen Sie ihn noch einmal herein.</translation>
+    </message>
+    <message>
+        <source>A film that was erased could not be removed; close other programs that use it. It goes at the next start.</source>
+        <translation>Ein gelöschter Film ließ sich nicht entfernen; schließen Sie andere Programme, die ihn benutzen. Beim nächsten Start verschwindet er.</translation>
+    </message>
+    <message>
+        <source>The library could not be made private; choose another folder.</source>
+        <translation>Die Bibliothek ließ sich nicht vor anderen verschließen; wählen Sie einen anderen Ordner.</translation>
+    </message>
+    <message>
+        <source>It is not known where your files lie; name a folder with --library.</source>
+        <translation>Es ist nicht bekannt, wo Ihre Dateien liegen; nennen Sie mit --library einen Ordner.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a folder; name a folder for the library.</source>
+        <translation>„%1“ ist kein Ordner; nennen Sie einen Ordner für die Bibliothek.</translation>
+    </message>
+    <message>
+        <source>The library&apos;s folder &quot;%1&quot; cannot be made; choose another one.</source>
+        <translation>Der Ordner „%1“ der Bibliothek lässt sich nicht anlegen; wählen Sie einen anderen.</translation>
+    </message>
+    <message>
+        <source>The file library.db is missing although films are there; put a backup in its place (&quot;plumbmark restore&quot;), or choose another folder.</source>
+        <translation>Die Datei library.db fehlt, obwohl Filme da sind; setzen Sie eine Sicherung an ihre Stelle („plumbmark restore“), oder wählen Sie einen anderen Ordner.</translation>
+    </message>
+    <message>
+        <source>The file library.db in &quot;%1&quot; is not a lesson library; choose another folder.</source>
+        <translation>Die Datei library.db in „%1“ ist keine Stundenbibliothek; wählen Sie einen anderen Ordner.</translation>
+    </message>
+    <message>
+        <source>This library was made by a newer version of the program and can only be read here; update the program to change it.</source>
+        <translation>Diese Bibliothek stammt von einer neueren Fassung des Programms und kann hier nur gelesen werden; aktualisieren Sie das Programm, um sie zu ändern.</translation>
+    </message>
+    <message>
+        <source>This library was made by a newer version of the program; update the program to open it.</source>
+        <translation>Diese Bibliothek stammt von einer neueren Fassung des Programms; aktualisieren Sie es, um sie zu öffnen.</translation>
+    </message>
+    <message>
+        <source>This belongs to something that was erased; nothing was saved.</source>
+        <translation>Das gehört zu etwas, das gelöscht wurde; nichts wurde gespeichert.</translation>
+    </message>
+    <message>
+        <source>This is too much for one record; make it shorter.</source>
+        <translation>Das ist zu viel für einen Eintrag; machen Sie es kürzer.</translation>
+    </message>
+    <message>
+        <source>The film of this clip is not in the library; bring it in again.</source>
+        <translation>Der Film dieses Clips ist nicht in der Bibliothek; holen Sie ihn noch einmal herein.</translation>
+    </message>
+    <message>
+        <source>A record in the file differs from the one of the same name in the library; the file was changed, nothing was taken.</source>
+        <translation>Ein Eintrag der Datei unterscheidet sich von dem gleichnamigen der Bibliothek; die Datei wurde verändert, nichts wurde übernommen.</translation>
+    </message>
+    <message>
+        <source>Something was erased; its traces are being removed.
+</source>
+        <translation>Etwas wurde gelöscht; seine Spuren werden entfernt.
+</translation>
+    </message>
+    <message>
+        <source>A lesson file holds up to 4 GB; leave films out.</source>
+        <translation>Eine Stundendatei fasst höchstens 4 GB; lassen Sie Filme weg.</translation>
+    </message>
+    <message>
+        <source>Reading &quot;%1&quot; failed; check the disk and try again.</source>
+        <translation>„%1“ ließ sich nicht lesen; prüfen Sie das Laufwerk und versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>The lesson file is damaged or was changed (%1); nothing was imported. Ask for it again.</source>
+        <translation>Die Stundendatei ist beschädigt oder wurde verändert (%1); nichts wurde übernommen. Bitten Sie noch einmal darum.</translation>
+    </message>
+    <message>
+        <source>This is not a lesson file as the program writes it: %1. Nothing was imported; ask for the file again.</source>
+        <translation>Das ist keine Stundendatei, wie das Programm sie schreibt: %1. Nichts wurde übernommen; bitten Sie noch einmal um die Datei.</translation>
+    </message>
+    <message>
+        <source>This lesson file was made by a newer version of the program; update the program to read it.</source>
+        <translation>Diese Stundendatei stammt von einer neueren Fassung des Programms; aktualisieren Sie es, um sie zu lesen.</translation>
+    </message>
+    <message>
+        <source>The lesson file is empty; ask for it again.</source>
+        <translation>Die Stundendatei ist leer; bitten Sie noch einmal darum.</translation>
+    </message>
+    <message>
+        <source>This is not a lesson file; choose a file that ends in %1.</source>
+        <translation>Das ist keine Stundendatei; wählen Sie eine Datei, die auf %1 endet.</translation>
+    </message>
+    <message>
+        <source>The lesson file is cut off: its end is missing; nothing was imported. Copy it again.</source>
+        <translation>Die Stundendatei ist abgeschnitten: ihr Ende fehlt; nichts wurde übernommen. Kopieren Sie sie noch einmal.</translation>
+    </message>
+    <message>
+        <source>This ZIP file is not a lesson file; choose a file that ends in %1.</source>
+        <translation>Diese ZIP-Datei ist keine Stundendatei; wählen Sie eine Datei, die auf %1 endet.</translation>
+    </message>
+    <message>
+        <source>There is not enough free space on the disk for the films in this lesson file; free some and try again.</source>
+        <translation>Auf dem Laufwerk ist nicht genug Platz für die Filme dieser Stundendatei; schaffen Sie Platz und versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>There are too many records for one lesson file; send fewer lessons at once.</source>
+        <translation>Zu viele Einträge für eine Stundendatei; senden Sie weniger Stunden auf einmal.</translation>
+    </message>
+    <message>
+        <source>A film in the library is damaged, so the lesson was not exported; bring the film in again.</source>
+        <translation>Ein Film der Bibliothek ist beschädigt, deshalb wurde die Stunde nicht geschrieben; holen Sie den Film noch einmal herein.</translation>
+    </message>
+    <message>
+        <source>The title cannot be written; type it again.</source>
+        <translation>Der Titel lässt sich nicht schreiben; tippen Sie ihn noch einmal.</translation>
+    </message>
+    <message>
+        <source>There are too many films for one lesson file; send fewer lessons at once.</source>
+        <translation>Zu viele Filme für eine Stundendatei; senden Sie weniger Stunden auf einmal.</translation>
+    </message>
+    <message>
+        <source>A film changed while it was read; export the lesson again.</source>
+        <translation>Ein Film hat sich beim Lesen verändert; schreiben Sie die Stunde noch einmal.</translation>
+    </message>
+    <message>
+        <source>There is not enough memory to make the key; close other programs and try again.</source>
+        <translation>Der Speicher reicht nicht für den Schlüssel; schließen Sie andere Programme und versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>The sealed file is damaged or was changed; nothing was imported. Ask for it again.</source>
+        <translation>Die versiegelte Datei ist beschädigt oder wurde verändert; nichts wurde übernommen. Bitten Sie noch einmal darum.</translation>
+    </message>
+    <message>
+        <source>The passphrase is too short; take at least eight characters, better six words.</source>
+        <translation>Das Passwort ist zu kurz; nehmen Sie mindestens acht Zeichen, besser sechs Wörter.</translation>
+    </message>
+    <message>
+        <source>The encryption library cannot start; restart the program.</source>
+        <translation>Die Verschlüsselung startet nicht; starten Sie das Programm neu.</translation>
+    </message>
+    <message>
+        <source>Reading the file failed; check the disk and try again.</source>
+        <translation>Die Datei ließ sich nicht lesen; prüfen Sie das Laufwerk und versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>This file is not sealed with a passphrase.</source>
+        <translation>Diese Datei ist nicht mit einem Passwort versiegelt.</translation>
+    </message>
+    <message>
+        <source>This file was sealed by a newer version of the program, or it is damaged; update the program, or ask for the file again.</source>
+        <translation>Diese Datei wurde von einer neueren Fassung des Programms versiegelt, oder sie ist beschädigt; aktualisieren Sie das Programm, oder bitten Sie noch einmal um die Datei.</translation>
+    </message>
+    <message>
+        <source>The sealed file is cut off: its end is missing; nothing was imported. Copy it again.</source>
+        <translation>Die versiegelte Datei ist abgeschnitten: ihr Ende fehlt; nichts wurde übernommen. Kopieren Sie sie noch einmal.</translation>
+    </message>
+    <message>
+        <source>The passphrase is not the one this file was sealed with (or the file is damaged); try again.</source>
+        <translation>Mit diesem Passwort wurde die Datei nicht versiegelt (oder sie ist beschädigt); versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>The device&apos;s key is damaged; remove the file &quot;%1&quot; and a new one is made (others then see a new device).</source>
+        <translation>Der Schlüssel des Geräts ist beschädigt; entfernen Sie die Datei „%1“, dann entsteht ein neuer (andere sehen dann ein neues Gerät).</translation>
+    </message>
+    <message>
+        <source>The network cannot be used; check that this device is on one.</source>
+        <translation>Das Netz ist nicht zu benutzen; prüfen Sie, ob dieses Gerät in einem ist.</translation>
+    </message>
+    <message>
+        <source>What is sent is larger than a lesson file may be; it was not taken.</source>
+        <translation>Was gesendet wird, ist größer, als eine Stundendatei sein darf; es wurde nicht angenommen.</translation>
+    </message>
+    <message>
+        <source>What comes in cannot be kept; check the disk.</source>
+        <translation>Was ankommt, lässt sich nicht behalten; prüfen Sie das Laufwerk.</translation>
+    </message>
+    <message>
+        <source>The disk is full, so nothing was received; free some space and try again.</source>
+        <translation>Das Laufwerk ist voll, deshalb wurde nichts empfangen; schaffen Sie Platz und versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>What arrived is not what was sent; nothing was kept. Try again.</source>
+        <translation>Was ankam, ist nicht, was gesendet wurde; nichts wurde behalten. Versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>What came in could not be kept; check the disk.</source>
+        <translation>Was ankam, ließ sich nicht behalten; prüfen Sie das Laufwerk.</translation>
+    </message>
+    <message>
+        <source>The file to send cannot be read; check that it is there.</source>
+        <translation>Die Datei zum Senden lässt sich nicht lesen; prüfen Sie, ob sie da ist.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no address as 192.168.1.7.</source>
+        <translation>„%1“ ist keine Adresse wie 192.168.1.7.</translation>
+    </message>
+    <message>
+        <source>Somebody tried a wrong key too often, so the sending was ended. Start it again; a new key is made.</source>
+        <translation>Jemand hat zu oft einen falschen Schlüssel versucht, deshalb wurde die Sendung beendet. Beginnen Sie sie neu; es entsteht ein neuer Schlüssel.</translation>
+    </message>
+    <message>
+        <source>Nobody came for it; start the sending again when the other device is ready.</source>
+        <translation>Niemand hat es abgeholt; beginnen Sie die Sendung neu, wenn das andere Gerät bereit ist.</translation>
+    </message>
+    <message>
+        <source>The other device went away before all was sent; start again, it goes on where it stopped.</source>
+        <translation>Das andere Gerät war weg, bevor alles gesendet war; beginnen Sie noch einmal, es geht weiter, wo es aufhörte.</translation>
+    </message>
+    <message>
+        <source>This is no ticket of a sending; copy all of it.</source>
+        <translation>Das ist kein Schein einer Sendung; kopieren Sie ihn ganz.</translation>
+    </message>
+    <message>
+        <source>The sender does not know this ticket; take the one it shows now.</source>
+        <translation>Der Absender kennt diesen Schein nicht; nehmen Sie den, den er jetzt zeigt.</translation>
+    </message>
+    <message>
+        <source>The sender cannot be reached; check that both are on one network and that it still shows its ticket. What came already is kept.</source>
+        <translation>Der Absender ist nicht zu erreichen; prüfen Sie, ob beide im selben Netz sind und ob er seinen Schein noch zeigt. Was schon da ist, bleibt.</translation>
+    </message>
+    <message>
+        <source>Say what the consent is for: film, analyse, keep, share, teach, face.</source>
+        <translation>Sagen Sie, wofür die Zustimmung gilt: film, analyse, keep, share, teach, face.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is nothing to consent to; there are film, analyse, keep, share, teach, face.</source>
+        <translation>„%1“ ist nichts, dem man zustimmt; es gibt film, analyse, keep, share, teach, face.</translation>
+    </message>
+    <message>
+        <source>A consent needs the day it was given and its last day, as 2026-11-25.</source>
+        <translation>Eine Zustimmung braucht den Tag, an dem sie gegeben wurde, und ihren letzten Tag, wie 2026-11-25.</translation>
+    </message>
+    <message>
+        <source>The consent would end before it begins; check the days.</source>
+        <translation>Die Zustimmung würde enden, bevor sie beginnt; prüfen Sie die Tage.</translation>
+    </message>
+    <message>
+        <source>A minor&apos;s consent holds for a year at most; then ask again.</source>
+        <translation>Die Zustimmung für Minderjährige gilt höchstens ein Jahr; fragen Sie dann noch einmal.</translation>
+    </message>
+    <message>
+        <source>A consent holds for two years at most; then ask again.</source>
+        <translation>Eine Zustimmung gilt höchstens zwei Jahre; fragen Sie dann noch einmal.</translation>
+    </message>
+    <message>
+        <source>A minor&apos;s consent is given by a guardian; say who.</source>
+        <translation>Für Minderjährige stimmt ein Erziehungsberechtigter zu; sagen Sie, wer.</translation>
+    </message>
+    <message>
+        <source>The guardian&apos;s name is too long or no text; type it again.</source>
+        <translation>Der Name des Erziehungsberechtigten ist zu lang oder kein Text; tippen Sie ihn noch einmal.</translation>
+    </message>
+    <message>
+        <source>Nothing was shared: there is no consent on record. Ask for it and note it (&quot;plumbmark consent&quot;), or share only with a device of your own.</source>
+        <translation>Nichts wurde weitergegeben: es ist keine Zustimmung vermerkt. Fragen Sie danach und vermerken Sie sie („plumbmark consent“), oder geben Sie nur an ein eigenes Gerät weiter.</translation>
+    </message>
+    <message>
+        <source>Nothing was shared: the consent was withdrawn.</source>
+        <translation>Nichts wurde weitergegeben: die Zustimmung wurde zurückgenommen.</translation>
+    </message>
+    <message>
+        <source>Nothing was shared: the consent ended on %1; ask again and note it.</source>
+        <translation>Nichts wurde weitergegeben: die Zustimmung endete am %1; fragen Sie noch einmal und vermerken Sie sie.</translation>
+    </message>
+    <message>
+        <source>Nothing was shared: the consent is not for this (%1); ask for it and note it.</source>
+        <translation>Nichts wurde weitergegeben: die Zustimmung gilt nicht dafür (%1); fragen Sie danach und vermerken Sie sie.</translation>
+    </message>
+    <message>
+        <source>Nothing was shared: for a minor a guardian must agree; note who did.</source>
+        <translation>Nichts wurde weitergegeben: für Minderjährige muss ein Erziehungsberechtigter zustimmen; vermerken Sie, wer.</translation>
+    </message>
+    <message>
+        <source>A record&apos;s field &quot;%1&quot; makes no sense; the file is damaged.</source>
+        <translation>Das Feld „%1“ eines Eintrags ergibt keinen Sinn; die Datei ist beschädigt.</translation>
+    </message>
+    <message>
+        <source>A record is too long; the file is damaged.</source>
+        <translation>Ein Eintrag ist zu lang; die Datei ist beschädigt.</translation>
+    </message>
+    <message>
+        <source>A record is not in the form this program writes; the file was changed.</source>
+        <translation>Ein Eintrag hat nicht die Form, in der dieses Programm schreibt; die Datei wurde verändert.</translation>
+    </message>
+    <message>
+        <source>A day must look like 2026-11-25; check it.</source>
+        <translation>Ein Tag muss aussehen wie 2026-11-25; prüfen Sie ihn.</translation>
+    </message>
+    <message>
+        <source>The reason is too long or cannot be read; keep it under 10,000 characters.</source>
+        <translation>Der Grund ist zu lang oder nicht lesbar; bleiben Sie unter 10.000 Zeichen.</translation>
+    </message>
+    <message>
+        <source>The %1 is too long; keep it under 10,000 characters.</source>
+        <translation>Zu lang (%1); bleiben Sie unter 10.000 Zeichen.</translation>
+    </message>
+    <message>
+        <source>The %1 holds characters that cannot be read; type it again.</source>
+        <translation>Darin sind Zeichen, die sich nicht lesen lassen (%1); tippen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>This number was made by a newer version of the program.</source>
+        <translation>Diese Zahl stammt von einer neueren Fassung des Programms.</translation>
+    </message>
+    <message>
+        <source>The player has no name; give one.</source>
+        <translation>Der Spieler hat keinen Namen; geben Sie ihm einen.</translation>
+    </message>
+    <message>
+        <source>The stature must lie between 50 and 250 cm; check the number.</source>
+        <translation>Die Körpergröße muss zwischen 50 und 250 cm liegen; prüfen Sie die Zahl.</translation>
+    </message>
+    <message>
+        <source>The day of the lesson must look like 2026-11-25; check it.</source>
+        <translation>Der Tag der Stunde muss aussehen wie 2026-11-25; prüfen Sie ihn.</translation>
+    </message>
+    <message>
+        <source>More than 50 tags on one shot; take some away.</source>
+        <translation>Mehr als 50 Merkwörter an einem Schlag; nehmen Sie einige weg.</translation>
+    </message>
+    <message>
+        <source>The clip&apos;s own figures make no sense; bring it in again.</source>
+        <translation>Die eigenen Angaben des Clips ergeben keinen Sinn; holen Sie ihn noch einmal herein.</translation>
+    </message>
+    <message>
+        <source>A line of the note is too long or cannot be read; keep it under 10,000 characters.</source>
+        <translation>Eine Zeile der Notiz ist zu lang oder nicht lesbar; bleiben Sie unter 10.000 Zeichen.</translation>
+    </message>
+    <message>
+        <source>The note is empty; tell what you saw, what you said or what comes next.</source>
+        <translation>Die Notiz ist leer; sagen Sie, was Sie gesehen haben, was Sie gesagt haben oder was als Nächstes kommt.</translation>
+    </message>
+    <message>
+        <source>A review lasts more than nothing and up to 30 minutes; check length_ms.</source>
+        <translation>Eine Besprechung dauert mehr als nichts und höchstens 30 Minuten; prüfen Sie length_ms.</translation>
+    </message>
+    <message>
+        <source>A review needs at least one act (and at most 20,000).</source>
+        <translation>Eine Besprechung braucht mindestens eine Handlung (und höchstens 20.000).</translation>
+    </message>
+    <message>
+        <source>A review begins with a go at 0 ms that names a clip; put it first.</source>
+        <translation>Eine Besprechung beginnt bei 0 ms mit einem „go“, das einen Clip nennt; stellen Sie es an den Anfang.</translation>
+    </message>
+    <message>
+        <source>A review has one voice or up to 1,000 pieces of voices, not both.</source>
+        <translation>Eine Besprechung hat eine Stimme oder bis zu 1.000 Stücke von Stimmen, nicht beides.</translation>
+    </message>
+    <message>
+        <source>Pieces of the voice must follow each other and end with the review.</source>
+        <translation>Stücke der Stimme müssen aufeinander folgen und mit der Besprechung enden.</translation>
+    </message>
+    <message>
+        <source>Captions must follow each other and end with the review; check from_ms and to_ms.</source>
+        <translation>Untertitel müssen aufeinander folgen und mit der Besprechung enden; prüfen Sie from_ms und to_ms.</translation>
+    </message>
+    <message>
+        <source>A caption is too long or cannot be read; keep it under 1,000 characters.</source>
+        <translation>Ein Untertitel ist zu lang oder nicht lesbar; bleiben Sie unter 1.000 Zeichen.</translation>
+    </message>
+    <message>
+        <source>That stretch is not in the review; give one from its beginning to its end, in seconds of the review.</source>
+        <translation>Dieses Stück liegt nicht in der Besprechung; nennen Sie eines zwischen ihrem Anfang und Ende, in Sekunden der Besprechung.</translation>
+    </message>
+    <message>
+        <source>The lesson has no spoken review yet; record one first.</source>
+        <translation>Die Stunde hat noch keine gesprochene Besprechung; nehmen Sie zuerst eine auf.</translation>
+    </message>
+    <message>
+        <source>Nothing of the review would be left; leave something of it.</source>
+        <translation>Von der Besprechung bliebe nichts übrig; lassen Sie etwas davon stehen.</translation>
+    </message>
+    <message>
+        <source>A pause lasts more than nothing and up to 30 minutes.</source>
+        <translation>Eine Pause dauert mehr als nichts und höchstens 30 Minuten.</translation>
+    </message>
+    <message>
+        <source>The new stretch holds no acts; record it first.</source>
+        <translation>Das neue Stück enthält keine Handlungen; nehmen Sie es zuerst auf.</translation>
+    </message>
+    <message>
+        <source>A number is not finite, so it was not saved; mark it again.</source>
+        <translation>Eine Zahl ist nicht endlich und wurde deshalb nicht gespeichert; markieren Sie noch einmal.</translation>
+    </message>
+    <message>
+        <source>A text is not valid UTF-8, so it was not saved; type it again.</source>
+        <translation>Ein Text ist kein gültiges UTF-8 und wurde deshalb nicht gespeichert; tippen Sie ihn noch einmal.</translation>
+    </message>
+    <message>
+        <source>A record is nested too deeply, so it was not saved.</source>
+        <translation>Ein Eintrag ist zu tief verschachtelt und wurde deshalb nicht gespeichert.</translation>
+    </message>
+    <message>
+        <source>This is not a readable record; the file is damaged.</source>
+        <translation>Das ist kein lesbarer Eintrag; die Datei ist beschädigt.</translation>
+    </message>
+    <message>
+        <source>The picture cuts off %1, so what needs them can&apos;t be told.</source>
+        <translation>Das Bild schneidet ab: %1; was das braucht, ist nicht zu sagen.</translation>
+    </message>
+    <message>
+        <source>Leave an arm and a club&apos;s length of room on all sides, from address to finish.</source>
+        <translation>Lassen Sie von der Ansprechposition bis zum Finish auf allen Seiten eine Arm- und eine Schlägerlänge Platz.</translation>
+    </message>
+    <message>
+        <source>Nothing tells how fast this was filmed, so there are no times.</source>
+        <translation>Nichts sagt, wie schnell das gefilmt wurde, deshalb gibt es keine Zeiten.</translation>
+    </message>
+    <message>
+        <source>Send the camera&apos;s own file, or say how many frames a second were filmed.</source>
+        <translation>Schicken Sie die Originaldatei der Kamera, oder sagen Sie, mit wie vielen Bildern in der Sekunde gefilmt wurde.</translation>
+    </message>
+    <message>
+        <source>At %1 frames a second the shaft turns about %2 degrees between two pictures near the hit.</source>
+        <translation>Bei %1 Bildern in der Sekunde dreht sich der Schaft nahe am Treffer zwischen zwei Bildern um etwa %2 Grad.</translation>
+    </message>
+    <message>
+        <source>Film in slow motion, 120 to 240 frames a second.</source>
+        <translation>Filmen Sie in Zeitlupe, mit 120 bis 240 Bildern in der Sekunde.</translation>
+    </message>
+    <message>
+        <source>The light comes from behind the player, who is dark against it.</source>
+        <translation>Das Licht kommt von hinter dem Spieler, der davor dunkel ist.</translation>
+    </message>
+    <message>
+        <source>Film with the sun or the lamps behind the camera.</source>
+        <translation>Filmen Sie mit der Sonne oder den Lampen hinter der Kamera.</translation>
+    </message>
+    <message>
+        <source>It is dark, so edges are unclear and moving parts smear.</source>
+        <translation>Es ist dunkel: Ränder sind unklar, und was sich bewegt, verwischt.</translation>
+    </message>
+    <message>
+        <source>Film in more light, with an exposure of 1/1000 s or shorter.</source>
+        <translation>Filmen Sie bei mehr Licht, mit einer Belichtung von 1/1000 s oder kürzer.</translation>
+    </message>
+    <message>
+        <source>The camera moved; that is taken out, but positions are less sure.</source>
+        <translation>Die Kamera hat sich bewegt; das wird herausgerechnet, aber Positionen sind weniger sicher.</translation>
+    </message>
+    <message>
+        <source>Put the phone on a stand or against a bag.</source>
+        <translation>Stellen Sie das Telefon auf ein Stativ oder an eine Tasche.</translation>
+    </message>
+    <message>
+        <source>The player fills only %1 % of the picture&apos;s height, so a pixel is worth %2 mm.</source>
+        <translation>Der Spieler füllt nur %1 % der Bildhöhe, ein Pixel ist also %2 mm groß.</translation>
+    </message>
+    <message>
+        <source>Stand 4 to 5 m away with the main lens, the phone upright.</source>
+        <translation>Stellen Sie sich 4 bis 5 m weg, mit der Hauptlinse, das Telefon hochkant.</translation>
+    </message>
+    <message>
+        <source>From %1 m near parts of the body look larger than far ones.</source>
+        <translation>Aus %1 m erscheinen nahe Körperteile größer als ferne.</translation>
+    </message>
+    <message>
+        <source>Stand 4 to 5 m away with the main lens.</source>
+        <translation>Stellen Sie sich 4 bis 5 m weg, mit der Hauptlinse.</translation>
+    </message>
+    <message>
+        <source>The %1%2%3 m off the picture&apos;s middle; the slanted look makes up to %4 degrees of false lean.</source>
+        <translation>%1%2%3 m neben der Bildmitte; der schräge Blick macht bis zu %4 Grad falsche Neigung.</translation>
+    </message>
+    <message>
+        <source>Point the camera so that the %1%2 in the middle.</source>
+        <translation>Richten Sie die Kamera so aus, dass %1%2 in der Mitte ist.</translation>
+    </message>
+    <message>
+        <source>Nothing tells how level the camera stood: every tilt carries %1 degrees of doubt.</source>
+        <translation>Nichts sagt, wie gerade die Kamera stand: jede Neigung ist um %1 Grad unsicher.</translation>
+    </message>
+    <message>
+        <source>Use the level of the camera, or film something plumb (a post, a door frame) and mark it.</source>
+        <translation>Benutzen Sie die Wasserwaage der Kamera, oder filmen Sie etwas Lotrechtes (einen Pfosten, einen Türrahmen) und markieren Sie es.</translation>
+    </message>
+    <message>
+        <source>Nothing shows where the target line runs: the camera&apos;s turn is known to %1 degrees only.</source>
+        <translation>Nichts zeigt, wo die Ziellinie verläuft: die Drehung der Kamera ist nur auf %1 Grad bekannt.</translation>
+    </message>
+    <message>
+        <source>Lay an alignment stick on the target line, in view.</source>
+        <translation>Legen Sie einen Ausrichtungsstab sichtbar auf die Ziellinie.</translation>
+    </message>
+    <message>
+        <source>The disk is full, so %1 was not saved; free some space and save again.</source>
+        <translation>Das Laufwerk ist voll, deshalb wurde %1 nicht gespeichert; schaffen Sie Platz und speichern Sie noch einmal.</translation>
+    </message>
+    <message>
+        <source>The folder for %1 does not exist; choose another folder.</source>
+        <translation>Den Ordner für %1 gibt es nicht; wählen Sie einen anderen.</translation>
+    </message>
+    <message>
+        <source>Saving %1 failed; check the disk and try again.</source>
+        <translation>%1 ließ sich nicht speichern; prüfen Sie das Laufwerk und versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is a folder; give the name of a file to write.</source>
+        <translation>„%1“ ist ein Ordner; nennen Sie eine Datei zum Schreiben.</translation>
+    </message>
+    <message>
+        <source>The file &quot;%1&quot; cannot be read; check that it is there and may be read.</source>
+        <translation>Die Datei „%1“ lässt sich nicht lesen; prüfen Sie, ob sie da ist und gelesen werden darf.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a file; choose a file.</source>
+        <translation>„%1“ ist keine Datei; wählen Sie eine Datei.</translation>
+    </message>
+    <message>
+        <source>There is no file &quot;%1&quot;; check the name.</source>
+        <translation>Es gibt keine Datei „%1“; prüfen Sie den Namen.</translation>
+    </message>
+    <message>
+        <source>The file &quot;%1&quot; cannot be read; check its permissions.</source>
+        <translation>Die Datei „%1“ lässt sich nicht lesen; prüfen Sie ihre Rechte.</translation>
+    </message>
+    <message>
+        <source>There is no room left on the disk; make some and try again.</source>
+        <translation>Auf dem Laufwerk ist kein Platz mehr; schaffen Sie welchen und versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>A film could not be copied for sharing; check the free space and the rights of the library&apos;s folder.</source>
+        <translation>Ein Film ließ sich nicht zum Weitergeben kopieren; prüfen Sie den freien Platz und die Rechte des Bibliotheksordners.</translation>
+    </message>
+    <message>
+        <source>A film is in a container from which place and device cannot be taken out; bring it in as MP4, or share without the clips.</source>
+        <translation>Ein Film steckt in einem Behälter, aus dem sich Ort und Gerät nicht entfernen lassen; holen Sie ihn als MP4 herein, oder geben Sie ohne die Clips weiter.</translation>
+    </message>
+    <message>
+        <source>A film cannot be copied without changing it; bring it in as MP4, or share without the clips.</source>
+        <translation>Ein Film lässt sich nicht unverändert kopieren; holen Sie ihn als MP4 herein, oder geben Sie ohne die Clips weiter.</translation>
+    </message>
+    <message>
+        <source>The file %1 can&apos;t be read; check its access rights or copy it again.</source>
+        <translation>Die Datei %1 lässt sich nicht lesen; prüfen Sie ihre Rechte, oder kopieren Sie sie noch einmal.</translation>
+    </message>
+    <message>
+        <source>The clip can&apos;t be read; copy it again.</source>
+        <translation>Der Clip lässt sich nicht lesen; kopieren Sie ihn noch einmal.</translation>
+    </message>
+    <message>
+        <source>There is no file %1; check the name and the folder.</source>
+        <translation>Es gibt keine Datei %1; prüfen Sie den Namen und den Ordner.</translation>
+    </message>
+    <message>
+        <source>The file %1 is empty; copy it again from the camera.</source>
+        <translation>Die Datei %1 ist leer; kopieren Sie sie noch einmal von der Kamera.</translation>
+    </message>
+    <message>
+        <source>The clip has %1 frames; ask for one of those.</source>
+        <translation>Der Clip hat %1 Bilder; verlangen Sie eines davon.</translation>
+    </message>
+    <message>
+        <source>The clip ends before any picture of it can be read; copy it again from the camera.</source>
+        <translation>Der Clip endet, bevor ein Bild davon zu lesen ist; kopieren Sie ihn noch einmal von der Kamera.</translation>
+    </message>
+    <message>
+        <source>The clip&apos;s pictures can&apos;t be read here; convert it to H.264 or HEVC.</source>
+        <translation>Die Bilder des Clips lassen sich hier nicht lesen; wandeln Sie ihn in H.264 oder HEVC um.</translation>
+    </message>
+    <message>
+        <source>The clip asks for an odd turn; it was turned by the nearest right angle.</source>
+        <translation>Der Clip verlangt eine krumme Drehung; er wurde um den nächsten rechten Winkel gedreht.</translation>
+    </message>
+    <message>
+        <source>The file ends early; %1%2 could be read.</source>
+        <translation>Die Datei endet vorzeitig; %1%2 war zu lesen.</translation>
+    </message>
+    <message>
+        <source>Parts of the file are damaged; some frames may look wrong.</source>
+        <translation>Teile der Datei sind beschädigt; einige Bilder können falsch aussehen.</translation>
+    </message>
+    <message>
+        <source>The clip is shown mirrored; check that left and right are right.</source>
+        <translation>Der Clip ist gespiegelt gezeigt; prüfen Sie, ob links und rechts stimmen.</translation>
+    </message>
+    <message>
+        <source>The clip was already slowed down in parts, so its times can&apos;t be used; choose the original recording.</source>
+        <translation>Der Clip wurde stellenweise schon verlangsamt, seine Zeiten sind nicht zu gebrauchen; wählen Sie die ursprüngliche Aufnahme.</translation>
+    </message>
+    <message>
+        <source>Frame %1 of the clip can&apos;t be read; go to another frame or copy the clip again.</source>
+        <translation>Bild %1 des Clips lässt sich nicht lesen; gehen Sie zu einem anderen, oder kopieren Sie den Clip noch einmal.</translation>
+    </message>
+    <message>
+        <source>These frames of the clip can&apos;t be read; copy the clip again.</source>
+        <translation>Diese Bilder des Clips lassen sich nicht lesen; kopieren Sie den Clip noch einmal.</translation>
+    </message>
+    <message>
+        <source>There is no such frame in this part of the clip.</source>
+        <translation>In diesem Teil des Clips gibt es kein solches Bild.</translation>
+    </message>
+    <message>
+        <source>There are no such frames in this part of the clip.</source>
+        <translation>In diesem Teil des Clips gibt es keine solchen Bilder.</translation>
+    </message>
+    <message>
+        <source>The take &quot;%1&quot; could not be written; check the free space and the rights of the folder.</source>
+        <translation>Die Aufnahme „%1“ ließ sich nicht schreiben; prüfen Sie den freien Platz und die Rechte des Ordners.</translation>
+    </message>
+    <message>
+        <source>There is not enough memory to film; close other programs.</source>
+        <translation>Der Speicher reicht nicht zum Filmen; schließen Sie andere Programme.</translation>
+    </message>
+    <message>
+        <source>This build has no working H.264 encoder, so nothing can be filmed; install an FFmpeg that has one.</source>
+        <translation>Dieser Bau hat keinen brauchbaren H.264-Kodierer, deshalb kann nicht gefilmt werden; installieren Sie ein FFmpeg mit einem.</translation>
+    </message>
+    <message>
+        <source>The camera&apos;s picture changed its size; start the camera again.</source>
+        <translation>Das Bild der Kamera hat seine Größe geändert; starten Sie die Kamera noch einmal.</translation>
+    </message>
+    <message>
+        <source>A picture&apos;s time is not later than the one before.</source>
+        <translation>Die Zeit eines Bildes liegt nicht nach der des vorigen.</translation>
+    </message>
+    <message>
+        <source>A picture could not be coded; try a smaller picture.</source>
+        <translation>Ein Bild ließ sich nicht kodieren; versuchen Sie ein kleineres.</translation>
+    </message>
+    <message>
+        <source>This build can&apos;t write takes; install an FFmpeg that can.</source>
+        <translation>Dieser Bau kann keine Aufnahmen schreiben; installieren Sie ein FFmpeg, das es kann.</translation>
+    </message>
+    <message>
+        <source>The take &quot;%1&quot; can&apos;t be created; choose a folder that exists and can be written to.</source>
+        <translation>Die Aufnahme „%1“ lässt sich nicht anlegen; wählen Sie einen Ordner, den es gibt und der beschrieben werden darf.</translation>
+    </message>
+    <message>
+        <source>This build has no working AAC encoder; install an FFmpeg that has one.</source>
+        <translation>Dieser Bau hat keinen brauchbaren AAC-Kodierer; installieren Sie ein FFmpeg mit einem.</translation>
+    </message>
+    <message>
+        <source>A take must begin with a key picture.</source>
+        <translation>Eine Aufnahme muss mit einem Schlüsselbild beginnen.</translation>
+    </message>
+    <message>
+        <source>The take has no picture.</source>
+        <translation>Die Aufnahme hat kein Bild.</translation>
+    </message>
+    <message>
+        <source>A picture of %1 by %2 pixels can&apos;t be filmed; use even sizes from 2 to 8192.</source>
+        <translation>Ein Bild von %1 mal %2 Pixeln lässt sich nicht filmen; nehmen Sie gerade Größen von 2 bis 8192.</translation>
+    </message>
+    <message>
+        <source>The picture is damaged; take or copy it again.</source>
+        <translation>Das Bild ist beschädigt; machen oder kopieren Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>The file %1 is empty; copy it again.</source>
+        <translation>Die Datei %1 ist leer; kopieren Sie sie noch einmal.</translation>
+    </message>
+    <message>
+        <source>The picture could not be made; this build needs FFmpeg&apos;s %1 encoder.</source>
+        <translation>Das Bild ließ sich nicht machen; dieser Bau braucht dafür den %1-Kodierer von FFmpeg.</translation>
+    </message>
+    <message>
+        <source>The picture is empty; copy it again.</source>
+        <translation>Das Bild ist leer; kopieren Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>This is not a PNG or JPEG picture; choose one of those.</source>
+        <translation>Das ist kein PNG- oder JPEG-Bild; wählen Sie eines.</translation>
+    </message>
+    <message>
+        <source>The picture is larger than %1 pixels a side; make it smaller.</source>
+        <translation>Das Bild hat mehr als %1 Pixel an einer Seite; machen Sie es kleiner.</translation>
+    </message>
+    <message>
+        <source>The picture &quot;%1&quot; can&apos;t be written; choose a folder that exists, has space and can be written to.</source>
+        <translation>Das Bild „%1“ lässt sich nicht schreiben; wählen Sie einen Ordner, den es gibt, der Platz hat und beschrieben werden darf.</translation>
+    </message>
+    <message>
+        <source>The picture &quot;%1&quot; can&apos;t be written; choose another name or folder.</source>
+        <translation>Das Bild „%1“ lässt sich nicht schreiben; wählen Sie einen anderen Namen oder Ordner.</translation>
+    </message>
+    <message>
+        <source>The voice could not be kept; this build needs FFmpeg&apos;s AAC encoder.</source>
+        <translation>Die Stimme ließ sich nicht behalten; dieser Bau braucht dafür den AAC-Kodierer von FFmpeg.</translation>
+    </message>
+    <message>
+        <source>The sound lasts longer than half an hour; cut it first.</source>
+        <translation>Der Ton dauert länger als eine halbe Stunde; schneiden Sie ihn zuerst.</translation>
+    </message>
+    <message>
+        <source>No sound can be read from this file; record it again as WAV or M4A.</source>
+        <translation>Aus dieser Datei lässt sich kein Ton lesen; nehmen Sie ihn noch einmal als WAV oder M4A auf.</translation>
+    </message>
+    <message>
+        <source>The clip &quot;%1&quot; could not be written; check the free space and the rights of the folder.</source>
+        <translation>Der Clip „%1“ ließ sich nicht schreiben; prüfen Sie den freien Platz und die Rechte des Ordners.</translation>
+    </message>
+    <message>
+        <source>This build has no working AAC encoder for this sound, so the clip can&apos;t carry sound; write it without, or install an FFmpeg that has one.</source>
+        <translation>Dieser Bau hat für diesen Ton keinen brauchbaren AAC-Kodierer, der Clip kann also keinen Ton tragen; schreiben Sie ihn ohne, oder installieren Sie ein FFmpeg mit einem.</translation>
+    </message>
+    <message>
+        <source>This build can&apos;t write MP4 files; install an FFmpeg that can.</source>
+        <translation>Dieser Bau kann keine MP4-Dateien schreiben; installieren Sie ein FFmpeg, das es kann.</translation>
+    </message>
+    <message>
+        <source>The clip &quot;%1&quot; can&apos;t be created; choose a folder that exists and can be written to.</source>
+        <translation>Der Clip „%1“ lässt sich nicht anlegen; wählen Sie einen Ordner, den es gibt und der beschrieben werden darf.</translation>
+    </message>
+    <message>
+        <source>A picture could not be encoded; try another codec or size.</source>
+        <translation>Ein Bild ließ sich nicht kodieren; versuchen Sie einen anderen Kodierer oder eine andere Größe.</translation>
+    </message>
+    <message>
+        <source>A picture has another size than the clip; give every picture the clip&apos;s size.</source>
+        <translation>Ein Bild hat eine andere Größe als der Clip; geben Sie jedem die Größe des Clips.</translation>
+    </message>
+    <message>
+        <source>A picture&apos;s time is not later than the one before; give rising times from 0 on.</source>
+        <translation>Die Zeit eines Bildes liegt nicht nach der des vorigen; geben Sie steigende Zeiten von 0 an.</translation>
+    </message>
+    <message>
+        <source>There is not enough memory to write the clip; close other programs.</source>
+        <translation>Der Speicher reicht nicht, um den Clip zu schreiben; schließen Sie andere Programme.</translation>
+    </message>
+    <message>
+        <source>The clip was begun without sound; begin it with a sound rate.</source>
+        <translation>Der Clip wurde ohne Ton begonnen; beginnen Sie ihn mit einer Tonrate.</translation>
+    </message>
+    <message>
+        <source>The clip has no picture yet; write at least one.</source>
+        <translation>Der Clip hat noch kein Bild; schreiben Sie mindestens eines.</translation>
+    </message>
+    <message>
+        <source>A clip of %1 by %2 pixels can&apos;t be written; use even sizes from 2 to 8192.</source>
+        <translation>Ein Clip von %1 mal %2 Pixeln lässt sich nicht schreiben; nehmen Sie gerade Größen von 2 bis 8192.</translation>
+    </message>
+    <message>
+        <source>The clip can&apos;t be written with these settings; use codec h264 or hevc, up to 2000 frames a second and a rotation in steps of 90 degrees.</source>
+        <translation>Mit diesen Einstellungen lässt sich der Clip nicht schreiben; nehmen Sie h264 oder hevc, bis zu 2000 Bilder in der Sekunde und eine Drehung in Schritten von 90 Grad.</translation>
+    </message>
+    <message>
+        <source>The shared folder&apos;s number cannot be read, so nothing was exchanged; check the folder and try again.</source>
+        <translation>Die Nummer des gemeinsamen Ordners lässt sich nicht lesen, deshalb wurde nichts ausgetauscht; prüfen Sie den Ordner und versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>By the year of birth on the body card the player is not of age yet, so a guardian must agree; say who.</source>
+        <translation>Nach dem Geburtsjahr auf der Körperkarte ist der Spieler noch nicht volljährig, ein Erziehungsberechtigter muss also zustimmen; sagen Sie, wer.</translation>
+    </message>
+    <message>
+        <source>The names of known devices cannot be read, so nothing was changed; check the disk and try again.</source>
+        <translation>Die Namen der bekannten Geräte lassen sich nicht lesen, deshalb wurde nichts verändert; prüfen Sie das Laufwerk und versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>The folder &quot;%1&quot; cannot be read; check the disk and try again.</source>
+        <translation>Der Ordner „%1“ lässt sich nicht lesen; prüfen Sie das Laufwerk und versuchen Sie es noch einmal.</translation>
+    </message>
+    <message>
+        <source>The lesson&apos;s plan has no such priority; keep a plan first, then give 1 or 2.</source>
+        <translation>Der Plan der Stunde hat keinen solchen Schwerpunkt; behalten Sie zuerst einen Plan und nennen Sie dann 1 oder 2.</translation>
+    </message>
+    <message>
+        <source>The film of that clip is not here; import a lesson file that holds it.</source>
+        <translation>Der Film dieses Clips ist nicht hier; nehmen Sie eine Stundendatei auf, die ihn enthält.</translation>
+    </message>
 </context>
 <context>
     <name>DifferenceDelegate</name>
@@ -2183,6 +3292,222 @@
     </message>
 </context>
 <context>
+    <name>ExchangeDevicesPanel</name>
+    <message>
+        <source>Send to a device beside this one</source>
+        <translation>An ein Gerät daneben senden</translation>
+    </message>
+    <message>
+        <source>Read this code with the other device, or type the ticket there. The way is open while it is shown, for one sending.</source>
+        <translation>Lesen Sie diesen Code mit dem anderen Gerät, oder tippen Sie dort den Schein ein. Der Weg ist offen, solange er gezeigt wird, für eine Sendung.</translation>
+    </message>
+    <message>
+        <source>Code of the ticket</source>
+        <translation>Code des Scheins</translation>
+    </message>
+    <message>
+        <source>Ticket %1</source>
+        <translation>Schein %1</translation>
+    </message>
+    <message>
+        <source>Send this lesson</source>
+        <translation>Diese Stunde senden</translation>
+    </message>
+    <message>
+        <source>Receive</source>
+        <translation>Empfangen</translation>
+    </message>
+    <message>
+        <source>Ticket of the other device</source>
+        <translation>Schein des anderen Geräts</translation>
+    </message>
+    <message>
+        <source>plumbmark: and what follows</source>
+        <translation>plumbmark: und was folgt</translation>
+    </message>
+    <message>
+        <source>Receive the lesson</source>
+        <translation>Die Stunde empfangen</translation>
+    </message>
+    <message>
+        <source>Shared folder</source>
+        <translation>Gemeinsamer Ordner</translation>
+    </message>
+    <message>
+        <source>A stick, a network drive, or a folder that another program carries around. Everything here goes to your own devices that reach it; what is missed is caught up with.</source>
+        <translation>Ein Stick, ein Netzlaufwerk oder ein Ordner, den ein anderes Programm herumträgt. Alles hier geht an Ihre eigenen Geräte, die ihn erreichen; Versäumtes wird nachgeholt.</translation>
+    </message>
+    <message>
+        <source>Folder to exchange through</source>
+        <translation>Ordner zum Austauschen</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keiner</translation>
+    </message>
+    <message>
+        <source>Or another folder</source>
+        <translation>Oder ein anderer Ordner</translation>
+    </message>
+    <message>
+        <source>Use this folder</source>
+        <translation>Diesen Ordner nehmen</translation>
+    </message>
+    <message>
+        <source>Exchange now</source>
+        <translation>Jetzt austauschen</translation>
+    </message>
+</context>
+<context>
+    <name>ExchangeFilePanel</name>
+    <message>
+        <source>Save a lesson to a file</source>
+        <translation>Eine Stunde als Datei speichern</translation>
+    </message>
+    <message>
+        <source>Folder</source>
+        <translation>Ordner</translation>
+    </message>
+    <message>
+        <source>Passphrase (seals the file; leave it empty for none)</source>
+        <translation>Passwort (versiegelt die Datei; leer lassen für keines)</translation>
+    </message>
+    <message>
+        <source>Save the lesson file</source>
+        <translation>Die Stundendatei speichern</translation>
+    </message>
+    <message>
+        <source>Open a lesson file</source>
+        <translation>Eine Stundendatei öffnen</translation>
+    </message>
+    <message>
+        <source>There is no lesson file in this folder; choose another one above.</source>
+        <translation>In diesem Ordner ist keine Stundendatei; wählen Sie oben einen anderen.</translation>
+    </message>
+    <message>
+        <source>Check lesson file %1</source>
+        <translation>Stundendatei %1 prüfen</translation>
+    </message>
+    <message>
+        <source>Take the lesson in</source>
+        <translation>Die Stunde aufnehmen</translation>
+    </message>
+</context>
+<context>
+    <name>ExchangePage</name>
+    <message>
+        <source>Exchange and keep</source>
+        <translation>Austauschen und bewahren</translation>
+    </message>
+    <message>
+        <source>Files</source>
+        <translation>Dateien</translation>
+    </message>
+    <message>
+        <source>Devices</source>
+        <translation>Geräte</translation>
+    </message>
+    <message>
+        <source>Consent</source>
+        <translation>Zustimmung</translation>
+    </message>
+    <message>
+        <source>Backups</source>
+        <translation>Sicherungen</translation>
+    </message>
+    <message>
+        <source>Settle (%1)</source>
+        <translation>Klären (%1)</translation>
+    </message>
+    <message>
+        <source>Settle</source>
+        <translation>Klären</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Anhalten</translation>
+    </message>
+</context>
+<context>
+    <name>ExchangeTravelPanel</name>
+    <message>
+        <source>Lesson</source>
+        <translation>Stunde</translation>
+    </message>
+    <message>
+        <source>There is no lesson to send yet.</source>
+        <translation>Es gibt noch keine Stunde zu senden.</translation>
+    </message>
+    <message>
+        <source>It goes to</source>
+        <translation>Sie geht an</translation>
+    </message>
+    <message>
+        <source>somebody else</source>
+        <translation>jemand anderen</translation>
+    </message>
+    <message>
+        <source>a device of mine</source>
+        <translation>ein Gerät von mir</translation>
+    </message>
+    <message>
+        <source>Clips go as they were filmed.</source>
+        <translation>Clips gehen so mit, wie sie gefilmt wurden.</translation>
+    </message>
+    <message>
+        <source>Clips go without place, device and dates.</source>
+        <translation>Clips gehen ohne Ort, Gerät und Datum mit.</translation>
+    </message>
+    <message>
+        <source>What travels</source>
+        <translation>Was mitgeht</translation>
+    </message>
+    <message>
+        <source>Clips</source>
+        <translation>Clips</translation>
+    </message>
+    <message>
+        <source>Health notes</source>
+        <translation>Notizen zur Gesundheit</translation>
+    </message>
+    <message>
+        <source>Heads covered</source>
+        <translation>Köpfe verdeckt</translation>
+    </message>
+    <message>
+        <source>Covered copies of this lesson&apos;s clips were looked through and released.</source>
+        <translation>Verdeckte Kopien der Clips dieser Stunde wurden durchgesehen und freigegeben.</translation>
+    </message>
+    <message>
+        <source>Look at every picture below. Is nobody to be recognised?</source>
+        <translation>Sehen Sie jedes Bild unten an. Ist niemand zu erkennen?</translation>
+    </message>
+    <message>
+        <source>Covered copies are made first; you look them through before they may travel.</source>
+        <translation>Zuerst werden verdeckte Kopien gemacht; Sie sehen sie durch, bevor sie mitgehen dürfen.</translation>
+    </message>
+    <message>
+        <source>Cover the heads</source>
+        <translation>Die Köpfe verdecken</translation>
+    </message>
+    <message>
+        <source>Cover the heads again</source>
+        <translation>Die Köpfe noch einmal verdecken</translation>
+    </message>
+    <message>
+        <source>I have looked: release</source>
+        <translation>Ich habe nachgesehen: freigeben</translation>
+    </message>
+    <message>
+        <source>Covered picture %1</source>
+        <translation>Verdecktes Bild %1</translation>
+    </message>
+    <message>
+        <source>%1: look closely</source>
+        <translation>%1: genau hinsehen</translation>
+    </message>
+</context>
+<context>
     <name>FilmAnswersPanel</name>
     <message>
         <source>Player</source>
@@ -2239,6 +3564,10 @@
     <message>
         <source>Read the swing</source>
         <translation>Schwung lesen</translation>
+    </message>
+    <message>
+        <source>Answered as for this player&apos;s last swing; change what is different today.</source>
+        <translation>Ausgefüllt wie beim letzten Schwung dieses Spielers; ändern Sie, was heute anders ist.</translation>
     </message>
 </context>
 <context>
@@ -2345,6 +3674,10 @@
         <source>The phone on a stand says after a swing whether the checkpoint holds</source>
         <translation>Das Telefon auf dem Stativ sagt nach einem Schwung, ob der Prüfpunkt stimmt</translation>
     </message>
+    <message>
+        <source>Body card: ask before the first full swing</source>
+        <translation>Körperkarte: vor dem ersten vollen Schwung fragen</translation>
+    </message>
 </context>
 <context>
     <name>FindingsPanel</name>
@@ -2392,12 +3725,154 @@
         <source>Saved</source>
         <translation>Gespeichert</translation>
     </message>
+    <message>
+        <source>Times and tempo wait: at how many frames a second was it filmed?</source>
+        <translation>Zeiten und Tempo warten: mit wie vielen Bildern in der Sekunde wurde gefilmt?</translation>
+    </message>
 </context>
 <context>
     <name>FlightButton</name>
     <message>
         <source>Ball flight: %1</source>
         <translation>Ballflug: %1</translation>
+    </message>
+</context>
+<context>
+    <name>GroupPage</name>
+    <message>
+        <source>Group lesson</source>
+        <translation>Gruppenstunde</translation>
+    </message>
+    <message>
+        <source>End the group lesson</source>
+        <translation>Die Gruppenstunde beenden</translation>
+    </message>
+    <message>
+        <source>Film this player</source>
+        <translation>Diesen Spieler filmen</translation>
+    </message>
+    <message>
+        <source>Bring in a clip</source>
+        <translation>Clip hereinholen</translation>
+    </message>
+    <message>
+        <source>This player&apos;s page</source>
+        <translation>Seite dieses Spielers</translation>
+    </message>
+    <message>
+        <source>Look around before every swing; everybody else stands behind the line.</source>
+        <translation>Vor jedem Schwung umsehen; alle anderen stehen hinter der Linie.</translation>
+    </message>
+    <message>
+        <source>Give the turn to %1</source>
+        <translation>%1 ist an der Reihe</translation>
+    </message>
+</context>
+<context>
+    <name>GroupStrip</name>
+    <message>
+        <source>Turn of %1</source>
+        <translation>An der Reihe: %1</translation>
+    </message>
+    <message>
+        <source>Next: %1</source>
+        <translation>Als Nächstes: %1</translation>
+    </message>
+</context>
+<context>
+    <name>InboxDelegate</name>
+    <message>
+        <source>Open</source>
+        <translation>Öffnen</translation>
+    </message>
+    <message>
+        <source>Open the lesson of %1</source>
+        <translation>Die Stunde von %1 öffnen</translation>
+    </message>
+    <message>
+        <source>Please film again</source>
+        <translation>Bitte noch einmal filmen</translation>
+    </message>
+    <message>
+        <source>Please film again: %1</source>
+        <translation>Bitte noch einmal filmen: %1</translation>
+    </message>
+    <message>
+        <source>Answered</source>
+        <translation>Beantwortet</translation>
+    </message>
+    <message>
+        <source>Answered: %1</source>
+        <translation>Beantwortet: %1</translation>
+    </message>
+    <message>
+        <source>Because (empty: what limited the clips)</source>
+        <translation>Weil (leer: was die Clips einschränkte)</translation>
+    </message>
+    <message>
+        <source>Look at the clips and ask</source>
+        <translation>Die Clips ansehen und bitten</translation>
+    </message>
+    <message>
+        <source>Ask with this reason</source>
+        <translation>Mit diesem Grund bitten</translation>
+    </message>
+</context>
+<context>
+    <name>InboxPage</name>
+    <message>
+        <source>Sent in</source>
+        <translation>Eingesandt</translation>
+    </message>
+    <message>
+        <source>Nobody is waiting.</source>
+        <translation>Niemand wartet.</translation>
+    </message>
+    <message>
+        <source>Looking at the clips, %1 per cent</source>
+        <translation>Die Clips werden angesehen, %1 Prozent</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>For the student:
+%1</source>
+        <translation>Für den Schüler:
+%1</translation>
+    </message>
+    <message>
+        <source>Another lesson waits (an answer within three days)</source>
+        <translation>Noch eine Stunde wartet (Antwort binnen drei Tagen)</translation>
+    </message>
+    <message>
+        <source>Waits for you: %1</source>
+        <translation>Wartet auf Sie: %1</translation>
+    </message>
+    <message>
+        <source>A card for students: how to film and what to write</source>
+        <translation>Eine Karte für Schüler: wie man filmt und was man schreibt</translation>
+    </message>
+    <message>
+        <source>For whom (may stay empty)</source>
+        <translation>Für wen (darf leer bleiben)</translation>
+    </message>
+    <message>
+        <source>Your name (may stay empty)</source>
+        <translation>Ihr Name (darf leer bleiben)</translation>
+    </message>
+    <message>
+        <source>By when (may stay empty)</source>
+        <translation>Bis wann (darf leer bleiben)</translation>
+    </message>
+    <message>
+        <source>What you want to see (may stay empty)</source>
+        <translation>Was Sie sehen wollen (darf leer bleiben)</translation>
+    </message>
+    <message>
+        <source>Make the card</source>
+        <translation>Die Karte machen</translation>
     </message>
 </context>
 <context>
@@ -2412,6 +3887,22 @@
     <message>
         <source>No swing in this lesson yet.</source>
         <translation>Noch kein Schwung in dieser Stunde.</translation>
+    </message>
+    <message>
+        <source>Cause and plan</source>
+        <translation>Ursache und Plan</translation>
+    </message>
+    <message>
+        <source>Cause and plan of %1, %2</source>
+        <translation>Ursache und Plan von %1, %2</translation>
+    </message>
+    <message>
+        <source>Review</source>
+        <translation>Besprechung</translation>
+    </message>
+    <message>
+        <source>Review of %1, %2</source>
+        <translation>Besprechung von %1, %2</translation>
     </message>
 </context>
 <context>
@@ -2451,6 +3942,14 @@
     <message>
         <source>Players</source>
         <translation>Spieler</translation>
+    </message>
+    <message>
+        <source>Exchange and keep</source>
+        <translation>Austauschen und bewahren</translation>
+    </message>
+    <message>
+        <source>Sent in</source>
+        <translation>Eingesandt</translation>
     </message>
 </context>
 <context>
@@ -2553,6 +4052,29 @@
     <message>
         <source>Back</source>
         <translation>Zurück</translation>
+    </message>
+</context>
+<context>
+    <name>PainQuestion</name>
+    <message>
+        <source>Pain now</source>
+        <translation>Schmerz jetzt</translation>
+    </message>
+    <message>
+        <source>Pain now: where?</source>
+        <translation>Schmerz jetzt: wo?</translation>
+    </message>
+    <message>
+        <source>Pain: %1</source>
+        <translation>Schmerz: %1</translation>
+    </message>
+    <message>
+        <source>%1: how much, from 0 (none) to 10 (the worst there is)?</source>
+        <translation>%1: wie stark, von 0 (gar nicht) bis 10 (stärker geht es nicht)?</translation>
+    </message>
+    <message>
+        <source>%1: %2 of 10</source>
+        <translation>%1: %2 von 10</translation>
     </message>
 </context>
 <context>
@@ -3172,6 +4694,43 @@
     </message>
 </context>
 <context>
+    <name>PlanPanel</name>
+    <message>
+        <source>There is nothing to prescribe: say what comes first, or film more.</source>
+        <translation>Es gibt nichts zu verordnen: sagen Sie, was zuerst kommt, oder filmen Sie mehr.</translation>
+    </message>
+    <message>
+        <source>Days until the next look: %1</source>
+        <translation>Tage bis zum nächsten Hinsehen: %1</translation>
+    </message>
+    <message>
+        <source>Look again sooner</source>
+        <translation>Früher wieder hinsehen</translation>
+    </message>
+    <message>
+        <source>Look again later</source>
+        <translation>Später wieder hinsehen</translation>
+    </message>
+    <message>
+        <source>Kept. Look again: %1</source>
+        <translation>Behalten. Wieder hinsehen: %1</translation>
+    </message>
+    <message>
+        <source>Keep this plan</source>
+        <translation>Diesen Plan behalten</translation>
+    </message>
+    <message>
+        <source>The body</source>
+        <translation>Der Körper</translation>
+    </message>
+    <message>
+        <source>%1 %2 (%3)
+%4</source>
+        <translation>%1 %2 (%3)
+%4</translation>
+    </message>
+</context>
+<context>
     <name>PlayTool</name>
     <message>
         <source>Pause</source>
@@ -3371,6 +4930,14 @@
         <source>A word in one of the fields starts today&apos;s lesson as well.</source>
         <translation>Ein Wort in einem der Felder beginnt die heutige Stunde ebenso.</translation>
     </message>
+    <message>
+        <source>Body card: ask before the first full swing</source>
+        <translation>Körperkarte: vor dem ersten vollen Schwung fragen</translation>
+    </message>
+    <message>
+        <source>Body card of %1</source>
+        <translation>Körperkarte von %1</translation>
+    </message>
 </context>
 <context>
     <name>PlayersPage</name>
@@ -3397,6 +4964,14 @@
     <message>
         <source>Add a player</source>
         <translation>Spieler aufnehmen</translation>
+    </message>
+    <message>
+        <source>Group lesson: %1</source>
+        <translation>Gruppenstunde: %1</translation>
+    </message>
+    <message>
+        <source>The players listed here are taught together, one after the other; at most 40</source>
+        <translation>Die hier genannten Spieler werden zusammen unterrichtet, einer nach dem anderen; höchstens 40</translation>
     </message>
 </context>
 <context>
@@ -3442,6 +5017,61 @@
     </message>
 </context>
 <context>
+    <name>PriorityCard</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Fewer: %1</source>
+        <translation>Weniger: %1</translation>
+    </message>
+    <message>
+        <source>More: %1</source>
+        <translation>Mehr: %1</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>Feel</source>
+        <translation>Gefühl</translation>
+    </message>
+    <message>
+        <source>How much</source>
+        <translation>Wie viel</translation>
+    </message>
+    <message>
+        <source>Dose</source>
+        <translation>Dosis</translation>
+    </message>
+    <message>
+        <source>Sets of 10 slow rehearsals</source>
+        <translation>Sätze zu 10 langsamen Trockenschwüngen</translation>
+    </message>
+    <message>
+        <source>Sets of 10 balls</source>
+        <translation>Sätze zu 10 Bällen</translation>
+    </message>
+    <message>
+        <source>Trains</source>
+        <translation>Übt</translation>
+    </message>
+    <message>
+        <source>Decides</source>
+        <translation>Entscheidet</translation>
+    </message>
+    <message>
+        <source>Must not get worse</source>
+        <translation>Darf nicht schlechter werden</translation>
+    </message>
+    <message>
+        <source>What it may cost</source>
+        <translation>Was es kosten kann</translation>
+    </message>
+</context>
+<context>
     <name>QObject</name>
     <message>
         <source>%1, %2</source>
@@ -3470,6 +5100,161 @@
     <message>
         <source>%1 s</source>
         <translation>%1 s</translation>
+    </message>
+</context>
+<context>
+    <name>RegionQuestion</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>ReviewPage</name>
+    <message>
+        <source>Review</source>
+        <translation>Besprechung</translation>
+    </message>
+</context>
+<context>
+    <name>ReviewPanel</name>
+    <message>
+        <source>Show swing %1</source>
+        <translation>Schwung %1 zeigen</translation>
+    </message>
+    <message>
+        <source>What you saw</source>
+        <translation>Was Sie gesehen haben</translation>
+    </message>
+    <message>
+        <source>What you said</source>
+        <translation>Was Sie gesagt haben</translation>
+    </message>
+    <message>
+        <source>What comes next</source>
+        <translation>Was als Nächstes kommt</translation>
+    </message>
+    <message>
+        <source>Three lines kept</source>
+        <translation>Drei Zeilen behalten</translation>
+    </message>
+    <message>
+        <source>Keep the three lines</source>
+        <translation>Die drei Zeilen behalten</translation>
+    </message>
+    <message>
+        <source>Make a film of the review</source>
+        <translation>Aus der Besprechung einen Film machen</translation>
+    </message>
+    <message>
+        <source>Make the lesson sheet (PDF)</source>
+        <translation>Das Stundenblatt machen (PDF)</translation>
+    </message>
+    <message>
+        <source>Writing, %1 per cent</source>
+        <translation>Wird geschrieben, %1 Prozent</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+</context>
+<context>
+    <name>ReviewStage</name>
+    <message>
+        <source>Picture of the review, %1</source>
+        <translation>Bild der Besprechung, %1</translation>
+    </message>
+    <message>
+        <source>Recording %1</source>
+        <translation>Aufnahme %1</translation>
+    </message>
+    <message>
+        <source>Wipe the drawing away</source>
+        <translation>Die Zeichnung wegwischen</translation>
+    </message>
+    <message>
+        <source>Stop drawing</source>
+        <translation>Nicht mehr zeichnen</translation>
+    </message>
+    <message>
+        <source>Draw</source>
+        <translation>Zeichnen</translation>
+    </message>
+    <message>
+        <source>Hide the marks</source>
+        <translation>Marken ausblenden</translation>
+    </message>
+    <message>
+        <source>Show the marks</source>
+        <translation>Marken zeigen</translation>
+    </message>
+    <message>
+        <source>No film of this lesson is on this device.</source>
+        <translation>Kein Film dieser Stunde ist auf diesem Gerät.</translation>
+    </message>
+    <message>
+        <source>Opening the film</source>
+        <translation>Der Film wird geöffnet</translation>
+    </message>
+</context>
+<context>
+    <name>ReviewTransport</name>
+    <message>
+        <source>Go on</source>
+        <translation>Weiter</translation>
+    </message>
+    <message>
+        <source>Pause</source>
+        <translation>Pause</translation>
+    </message>
+    <message>
+        <source>Stop the film</source>
+        <translation>Den Film anhalten</translation>
+    </message>
+    <message>
+        <source>Play the film slowly</source>
+        <translation>Den Film langsam abspielen</translation>
+    </message>
+    <message>
+        <source>Place in the review</source>
+        <translation>Stelle in der Besprechung</translation>
+    </message>
+    <message>
+        <source>Place in the film</source>
+        <translation>Stelle im Film</translation>
+    </message>
+    <message>
+        <source>One frame back</source>
+        <translation>Ein Bild zurück</translation>
+    </message>
+    <message>
+        <source>One frame on</source>
+        <translation>Ein Bild vor</translation>
+    </message>
+    <message>
+        <source>Stop and keep</source>
+        <translation>Beenden und behalten</translation>
+    </message>
+    <message>
+        <source>Leave the replay</source>
+        <translation>Die Wiedergabe verlassen</translation>
+    </message>
+    <message>
+        <source>Record again</source>
+        <translation>Noch einmal aufnehmen</translation>
+    </message>
+    <message>
+        <source>Record and talk</source>
+        <translation>Aufnehmen und sprechen</translation>
+    </message>
+    <message>
+        <source>Play the review</source>
+        <translation>Die Besprechung abspielen</translation>
+    </message>
+    <message>
+        <source>Play the review (silent)</source>
+        <translation>Die Besprechung abspielen (stumm)</translation>
     </message>
 </context>
 <context>
@@ -3524,6 +5309,21 @@
     <message>
         <source>The hand is yours, not the player&apos;s. Settings stay on this device.</source>
         <translation>Gemeint ist Ihre Hand, nicht die des Spielers. Einstellungen bleiben auf diesem Gerät.</translation>
+    </message>
+</context>
+<context>
+    <name>SettlePanel</name>
+    <message>
+        <source>Nothing to settle: all devices agree.</source>
+        <translation>Nichts zu klären: alle Geräte sind sich einig.</translation>
+    </message>
+    <message>
+        <source>Two devices put this differently without having seen each other. Both versions are kept; tap the one that holds.</source>
+        <translation>Zwei Geräte sagen das verschieden, ohne voneinander gewusst zu haben. Beide Fassungen sind da; tippen Sie auf die, die gilt.</translation>
+    </message>
+    <message>
+        <source>%1 holds: %2</source>
+        <translation>%1 gilt: %2</translation>
     </message>
 </context>
 <context>
@@ -3684,6 +5484,25 @@
     </message>
 </context>
 <context>
+    <name>TeachPage</name>
+    <message>
+        <source>Last plan</source>
+        <translation>Letzter Plan</translation>
+    </message>
+    <message>
+        <source>Cause</source>
+        <translation>Ursache</translation>
+    </message>
+    <message>
+        <source>Try it</source>
+        <translation>Versuch</translation>
+    </message>
+    <message>
+        <source>Plan</source>
+        <translation>Plan</translation>
+    </message>
+</context>
+<context>
     <name>ToolsPanel</name>
     <message>
         <source>Set a key moment</source>
@@ -3765,6 +5584,33 @@
     </message>
 </context>
 <context>
+    <name>TrialPanel</name>
+    <message>
+        <source>Change one thing and hit three to five. Tap each swing until it says what it was: before, try or after.</source>
+        <translation>Ändern Sie eines und schlagen Sie drei bis fünf Bälle. Tippen Sie jeden Schwung an, bis dasteht, was er war: vorher, Versuch oder nachher.</translation>
+    </message>
+    <message>
+        <source>What is tried</source>
+        <translation>Was versucht wird</translation>
+    </message>
+    <message>
+        <source>Nothing comes first yet: name a departure under “Cause”.</source>
+        <translation>Noch kommt nichts zuerst: nennen Sie unter „Ursache“ eine Abweichung.</translation>
+    </message>
+    <message>
+        <source>Did it help?</source>
+        <translation>Hat es geholfen?</translation>
+    </message>
+    <message>
+        <source>No number moved beyond doubt.</source>
+        <translation>Keine Zahl hat sich zweifelsfrei bewegt.</translation>
+    </message>
+    <message>
+        <source>Moved beyond doubt: %1</source>
+        <translation>Zweifelsfrei bewegt: %1</translation>
+    </message>
+</context>
+<context>
     <name>WorkingOverlay</name>
     <message>
         <source>Reading the swing</source>
@@ -3784,6 +5630,149 @@
     <message>
         <source>The pose network is not on this device: body marks must be placed by hand.</source>
         <translation>Das Posennetz ist nicht auf diesem Gerät: Körpermarken müssen von Hand gesetzt werden.</translation>
+    </message>
+</context>
+<context>
+    <name>plumbmark::bridge::BodyCardModel</name>
+    <message>
+        <source>Left hip</source>
+        <translation>Linke Hüfte</translation>
+    </message>
+    <message>
+        <source>Right hip</source>
+        <translation>Rechte Hüfte</translation>
+    </message>
+    <message>
+        <source>Left knee</source>
+        <translation>Linkes Knie</translation>
+    </message>
+    <message>
+        <source>Right knee</source>
+        <translation>Rechtes Knie</translation>
+    </message>
+    <message>
+        <source>Left wrist</source>
+        <translation>Linkes Handgelenk</translation>
+    </message>
+    <message>
+        <source>Right wrist</source>
+        <translation>Rechtes Handgelenk</translation>
+    </message>
+    <message>
+        <source>Left elbow</source>
+        <translation>Linker Ellbogen</translation>
+    </message>
+    <message>
+        <source>Right elbow</source>
+        <translation>Rechter Ellbogen</translation>
+    </message>
+    <message>
+        <source>Left shoulder</source>
+        <translation>Linke Schulter</translation>
+    </message>
+    <message>
+        <source>Right shoulder</source>
+        <translation>Rechte Schulter</translation>
+    </message>
+    <message>
+        <source>Left ankle</source>
+        <translation>Linker Knöchel</translation>
+    </message>
+    <message>
+        <source>Right ankle</source>
+        <translation>Rechter Knöchel</translation>
+    </message>
+    <message>
+        <source>%1: %2 of 10</source>
+        <translation>%1: %2 von 10</translation>
+    </message>
+    <message>
+        <source>A replaced joint, an operation, a pregnancy, or a bone or heart condition, and nobody has cleared full swings: ask a physician first. No full swings until then.</source>
+        <translation>Ein künstliches Gelenk, eine Operation, eine Schwangerschaft oder ein Knochen- oder Herzleiden, und niemand hat volle Schwünge freigegeben: fragen Sie zuerst einen Arzt. Bis dahin keine vollen Schwünge.</translation>
+    </message>
+    <message>
+        <source>Pain of %1 of 10: no balls today. If it is still there tomorrow, see a physician or licensed physiotherapist.</source>
+        <translation>Schmerz %1 von 10: heute keine Bälle. Ist er morgen noch da, zum Arzt oder Physiotherapeuten.</translation>
+    </message>
+    <message>
+        <source>Some pain: slow and few, and stop when it grows.</source>
+        <translation>Etwas Schmerz: langsam und wenig, und aufhören, wenn er zunimmt.</translation>
+    </message>
+    <message>
+        <source>A child: a guardian agrees before anything is filmed.</source>
+        <translation>Ein Kind: ein Erziehungsberechtigter stimmt zu, bevor gefilmt wird.</translation>
+    </message>
+    <message>
+        <source>A child: no adult ranges, no comparison with other children.</source>
+        <translation>Ein Kind: keine Bereiche für Erwachsene, kein Vergleich mit anderen Kindern.</translation>
+    </message>
+    <message>
+        <source>A clinician&apos;s limit, balls a day: %1.</source>
+        <translation>Ärztliche Grenze, Bälle am Tag: %1.</translation>
+    </message>
+    <message>
+        <source>Ten minutes of warm-up before the first full swing.</source>
+        <translation>Zehn Minuten aufwärmen vor dem ersten vollen Schwung.</translation>
+    </message>
+    <message>
+        <source>Not asked yet: ask before the first full swing.</source>
+        <translation>Noch nicht gefragt: fragen Sie vor dem ersten vollen Schwung.</translation>
+    </message>
+    <message>
+        <source>Nothing told here holds full swings back. That is no clean bill of health.</source>
+        <translation>Nichts von dem Genannten spricht gegen volle Schwünge. Das ist kein Gesundheitszeugnis.</translation>
+    </message>
+    <message>
+        <source>none told</source>
+        <translation>keine genannt</translation>
+    </message>
+    <message>
+        <source>Trouble before</source>
+        <translation>Frühere Beschwerden</translation>
+    </message>
+    <message>
+        <source>Stiff, fused, or limited by a clinician</source>
+        <translation>Steif, versteift oder ärztlich eingeschränkt</translation>
+    </message>
+    <message>
+        <source>Replaced joint</source>
+        <translation>Künstliches Gelenk</translation>
+    </message>
+    <message>
+        <source>Operated on</source>
+        <translation>Operiert</translation>
+    </message>
+    <message>
+        <source>Pregnant</source>
+        <translation>Schwanger</translation>
+    </message>
+    <message>
+        <source>A bone or heart condition</source>
+        <translation>Ein Knochen- oder Herzleiden</translation>
+    </message>
+    <message>
+        <source>Cleared for full swings by a clinician</source>
+        <translation>Volle Schwünge ärztlich freigegeben</translation>
+    </message>
+    <message>
+        <source>Cleared for full swings by a clinician (told on %1)</source>
+        <translation>Volle Schwünge ärztlich freigegeben (gesagt am %1)</translation>
+    </message>
+    <message>
+        <source>Warmed up for ten minutes today</source>
+        <translation>Heute zehn Minuten aufgewärmt</translation>
+    </message>
+    <message>
+        <source>A guardian agrees to filming</source>
+        <translation>Ein Erziehungsberechtigter stimmt dem Filmen zu</translation>
+    </message>
+    <message>
+        <source>The year of birth must look like 1974; or leave it empty.</source>
+        <translation>Das Geburtsjahr muss aussehen wie 1974; oder lassen Sie es leer.</translation>
+    </message>
+    <message>
+        <source>The limit must be a number of balls a day from 0 to 1000; or leave it empty.</source>
+        <translation>Die Grenze muss eine Zahl von Bällen am Tag von 0 bis 1000 sein; oder lassen Sie sie leer.</translation>
     </message>
 </context>
 <context>
@@ -3839,6 +5828,237 @@
     <message>
         <source>Lesson</source>
         <translation>Stunde</translation>
+    </message>
+    <message>
+        <source>%1 × %2 pixels, %3 s, %4 frames a second as it plays.</source>
+        <translation>%1 × %2 Pixel, %3 s, %4 Bilder in der Sekunde, wie er abläuft.</translation>
+    </message>
+    <message>
+        <source>The film does not tell at which rate it was filmed. Say it below: without it positions and angles are told, but no times and no tempo.</source>
+        <translation>Der Film sagt nicht, mit welcher Rate gefilmt wurde. Sagen Sie sie unten: ohne sie gibt es Positionen und Winkel, aber keine Zeiten und kein Tempo.</translation>
+    </message>
+    <message>
+        <source>Slow motion: filmed at %1 frames a second.</source>
+        <translation>Zeitlupe: gefilmt mit %1 Bildern in der Sekunde.</translation>
+    </message>
+    <message>
+        <source>At this rate the club turns some 80 degrees from frame to frame at the ball: positions are told, tempo is not judged.</source>
+        <translation>Bei dieser Rate dreht sich der Schläger am Ball von Bild zu Bild um etwa 80 Grad: Positionen werden gesagt, das Tempo wird nicht beurteilt.</translation>
+    </message>
+    <message>
+        <source>A small picture: numbers come with wider uncertainty.</source>
+        <translation>Ein kleines Bild: die Zahlen sind unsicherer.</translation>
+    </message>
+    <message>
+        <source>No sound: the hit is found in the picture alone.</source>
+        <translation>Kein Ton: der Treffer wird allein im Bild gesucht.</translation>
+    </message>
+</context>
+<context>
+    <name>plumbmark::bridge::CoachModel</name>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>several schools</source>
+        <translation>mehrere Schulen</translation>
+    </message>
+    <message>
+        <source>one school</source>
+        <translation>eine Schule</translation>
+    </message>
+    <message>
+        <source>disputed</source>
+        <translation>umstritten</translation>
+    </message>
+    <message>
+        <source>position</source>
+        <translation>Position</translation>
+    </message>
+    <message>
+        <source>range of motion</source>
+        <translation>Beweglichkeit</translation>
+    </message>
+    <message>
+        <source>speed</source>
+        <translation>Geschwindigkeit</translation>
+    </message>
+    <message>
+        <source>swings together: %1</source>
+        <translation>Schwünge zusammen: %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>the ball&apos;s %1, as told</source>
+        <translation>%1 des Balls, wie angegeben</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <translation>%1, %2: %3</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Comes first: %1. The earliest departure is a good first guess, not proof.</source>
+        <translation>Kommt zuerst: %1. Die früheste Abweichung ist eine gute erste Vermutung, kein Beweis.</translation>
+    </message>
+    <message>
+        <source>No departure was found in what these clips show.</source>
+        <translation>In dem, was diese Clips zeigen, wurde keine Abweichung gefunden.</translation>
+    </message>
+    <message>
+        <source>Cannot tell from these clips what comes first.</source>
+        <translation>Aus diesen Clips ist nicht zu sagen, was zuerst kommt.</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <translation>%1; %2</translation>
+    </message>
+    <message>
+        <source>there: %1</source>
+        <translation>da: %1</translation>
+    </message>
+    <message>
+        <source>tends to cause: %1</source>
+        <translation>führt oft zu: %1</translation>
+    </message>
+    <message>
+        <source>comes first: %1</source>
+        <translation>kommt zuerst: %1</translation>
+    </message>
+    <message>
+        <source>Swing %1</source>
+        <translation>Schwung %1</translation>
+    </message>
+    <message>
+        <source>share among the explanations: %1</source>
+        <translation>Anteil unter den Erklärungen: %1</translation>
+    </message>
+    <message>
+        <source>It needs a %1 clip.</source>
+        <translation>Es braucht einen Clip: %1.</translation>
+    </message>
+    <message>
+        <source>The program has no measurement for it yet; look for yourself.</source>
+        <translation>Das Programm hat dafür noch keine Messung; sehen Sie selbst hin.</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>no</translation>
+    </message>
+    <message>
+        <source>not this</source>
+        <translation>dies nicht</translation>
+    </message>
+    <message>
+        <source>cannot tell</source>
+        <translation>nicht zu sagen</translation>
+    </message>
+    <message>
+        <source>, then </source>
+        <translation>, dann </translation>
+    </message>
+    <message>
+        <source>Your word: agreed. %1</source>
+        <translation>Ihr Wort: einverstanden. %1</translation>
+    </message>
+    <message>
+        <source>Your word: in this order. %1</source>
+        <translation>Ihr Wort: in dieser Reihenfolge. %1</translation>
+    </message>
+    <message>
+        <source>Your word: something else. %1</source>
+        <translation>Ihr Wort: etwas anderes. %1</translation>
+    </message>
+    <message>
+        <source>there</source>
+        <translation>da</translation>
+    </message>
+    <message>
+        <source>not there</source>
+        <translation>nicht da</translation>
+    </message>
+    <message>
+        <source>unclear</source>
+        <translation>unklar</translation>
+    </message>
+    <message>
+        <source>The plan of %1</source>
+        <translation>Der Plan von %1</translation>
+    </message>
+    <message>
+        <source>Practised</source>
+        <translation>Geübt</translation>
+    </message>
+    <message>
+        <source>%1 rehearsals, %2 balls, %3 rounds</source>
+        <translation>%1 Trockenschwünge, %2 Bälle, %3 Runden</translation>
+    </message>
+    <message>
+        <source>Changed beyond doubt</source>
+        <translation>Zweifelsfrei verändert</translation>
+    </message>
+    <message>
+        <source>No swings of one view, kind and club in both lessons: nothing can be compared.</source>
+        <translation>Keine Schwünge gleicher Ansicht, Art und gleichen Schlägers in beiden Stunden: nichts ist zu vergleichen.</translation>
+    </message>
+    <message>
+        <source>%1: needs three swings on each side</source>
+        <translation>%1: braucht drei Schwünge auf jeder Seite</translation>
+    </message>
+    <message>
+        <source>%1: %2%3</source>
+        <translation>%1: %2%3</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nichts</translation>
+    </message>
+    <message>
+        <source>Not proven, of what decides and guards</source>
+        <translation>Nicht bewiesen, von dem, was entscheidet und bewacht</translation>
+    </message>
+    <message>
+        <source>%1: %2 of 10 on %3</source>
+        <translation>%1: %2 von 10 am %3</translation>
+    </message>
+    <message>
+        <source>Hurts</source>
+        <translation>Schmerzt</translation>
+    </message>
+    <message>
+        <source>nothing logged</source>
+        <translation>nichts vermerkt</translation>
+    </message>
+    <message>
+        <source>before</source>
+        <translation>vorher</translation>
+    </message>
+    <message>
+        <source>try</source>
+        <translation>Versuch</translation>
+    </message>
+    <message>
+        <source>after</source>
+        <translation>nachher</translation>
+    </message>
+    <message>
+        <source>not used</source>
+        <translation>nicht benutzt</translation>
+    </message>
+    <message>
+        <source>The guard held.</source>
+        <translation>Die Wache hielt: nichts wurde schlechter.</translation>
+    </message>
+    <message>
+        <source>The guard got worse beyond doubt.</source>
+        <translation>Die Wache ist zweifelsfrei schlechter geworden.</translation>
     </message>
 </context>
 <context>
@@ -3928,6 +6148,321 @@
     </message>
 </context>
 <context>
+    <name>plumbmark::bridge::ExchangeModel</name>
+    <message>
+        <source>made by itself</source>
+        <translation>von selbst gemacht</translation>
+    </message>
+    <message>
+        <source>made by hand</source>
+        <translation>von Hand gemacht</translation>
+    </message>
+    <message>
+        <source>before an update</source>
+        <translation>vor einer Aktualisierung</translation>
+    </message>
+    <message>
+        <source>after erasing</source>
+        <translation>nach dem Löschen</translation>
+    </message>
+    <message>
+        <source>before a restore</source>
+        <translation>vor dem Zurückholen</translation>
+    </message>
+    <message>
+        <source>Whole, from %1.</source>
+        <translation>Unversehrt, von %1.</translation>
+    </message>
+    <message>
+        <source>Whole, sender unknown.</source>
+        <translation>Unversehrt, Absender unbekannt.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n new</source>
+        <comment>records</comment>
+        <translation>
+            <numerusform>%n neu</numerusform>
+            <numerusform>%n neu</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n the same</source>
+        <comment>records</comment>
+        <translation>
+            <numerusform>%n gleich</numerusform>
+            <numerusform>%n gleich</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n erased</source>
+        <comment>records</comment>
+        <translation>
+            <numerusform>%n gelöscht</numerusform>
+            <numerusform>%n gelöscht</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n not taken, erased here</source>
+        <comment>records</comment>
+        <translation>
+            <numerusform>%n nicht übernommen, hier gelöscht</numerusform>
+            <numerusform>%n nicht übernommen, hier gelöscht</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n need you</source>
+        <comment>records</comment>
+        <translation>
+            <numerusform>%n braucht Sie</numerusform>
+            <numerusform>%n brauchen Sie</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n new clips.</source>
+        <comment>clips</comment>
+        <translation>
+            <numerusform>%n neuer Clip.</numerusform>
+            <numerusform>%n neue Clips.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Not looked at yet.</source>
+        <translation>Noch nicht angesehen.</translation>
+    </message>
+    <message>
+        <source>Stopped.</source>
+        <translation>Abgebrochen.</translation>
+    </message>
+    <message>
+        <source>May be shared; clips only with the head covered.</source>
+        <translation>Darf weitergegeben werden; Clips nur mit verdecktem Kopf.</translation>
+    </message>
+    <message>
+        <source>May be shared.</source>
+        <translation>Darf weitergegeben werden.</translation>
+    </message>
+    <message>
+        <source>Covering the head in every frame</source>
+        <translation>Der Kopf wird in jedem Bild verdeckt</translation>
+    </message>
+    <message numerus="yes">
+        <source>Look at every picture: other people are not covered. The head was uncertain in %n frame(s).</source>
+        <translation>
+            <numerusform>Sehen Sie jedes Bild an: andere Personen sind nicht verdeckt. In %n Bild war der Kopf unsicher.</numerusform>
+            <numerusform>Sehen Sie jedes Bild an: andere Personen sind nicht verdeckt. In %n Bildern war der Kopf unsicher.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Released: these clips may travel with the head covered.</source>
+        <translation>Freigegeben: diese Clips dürfen mit verdecktem Kopf mitgehen.</translation>
+    </message>
+    <message>
+        <source>Writing the lesson file</source>
+        <translation>Die Stundendatei wird geschrieben</translation>
+    </message>
+    <message>
+        <source>Saved as %1 (%2).</source>
+        <translation>Gespeichert als %1 (%2).</translation>
+    </message>
+    <message>
+        <source>Checking every byte</source>
+        <translation>Jedes Byte wird geprüft</translation>
+    </message>
+    <message>
+        <source>Whole, sender unknown (not signed).</source>
+        <translation>Unversehrt, Absender unbekannt (nicht unterschrieben).</translation>
+    </message>
+    <message>
+        <source>Whole, sender unknown (key %1).</source>
+        <translation>Unversehrt, Absender unbekannt (Schlüssel %1).</translation>
+    </message>
+    <message numerus="yes">
+        <source>“%1”, %n record(s)</source>
+        <translation>
+            <numerusform>„%1“, %n Eintrag</numerusform>
+            <numerusform>„%1“, %n Einträge</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n clip(s)</source>
+        <translation>
+            <numerusform>%n Clip</numerusform>
+            <numerusform>%n Clips</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Taking the lesson in</source>
+        <translation>Die Stunde wird aufgenommen</translation>
+    </message>
+    <message>
+        <source>Exchanging through the folder</source>
+        <translation>Austausch über den Ordner</translation>
+    </message>
+    <message>
+        <source>It did not work; nothing is lost, and it is tried again.</source>
+        <translation>Es ging nicht; nichts ist verloren, und es wird noch einmal versucht.</translation>
+    </message>
+    <message>
+        <source>Waiting: the folder is not there now. What it misses is caught up with.</source>
+        <translation>Wartet: der Ordner ist jetzt nicht da. Was ihm fehlt, wird nachgeholt.</translation>
+    </message>
+    <message>
+        <source>Caught up at %1.</source>
+        <translation>Auf dem Stand von %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n file(s) taken in</source>
+        <translation>
+            <numerusform>%n Datei aufgenommen</numerusform>
+            <numerusform>%n Dateien aufgenommen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sent.</source>
+        <comment>files</comment>
+        <translation>
+            <numerusform>%n gesendet.</numerusform>
+            <numerusform>%n gesendet.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to settle.</source>
+        <translation>
+            <numerusform>%n zu klären.</numerusform>
+            <numerusform>%n zu klären.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Sending</source>
+        <translation>Wird gesendet</translation>
+    </message>
+    <message>
+        <source>Sent, and the other device has all of it.</source>
+        <translation>Gesendet, und das andere Gerät hat alles.</translation>
+    </message>
+    <message>
+        <source>This is no ticket of a sending; copy all of it, from plumbmark: to its end.</source>
+        <translation>Das ist kein Schein einer Sendung; kopieren Sie ihn ganz, von plumbmark: bis zum Ende.</translation>
+    </message>
+    <message>
+        <source>Receiving</source>
+        <translation>Wird empfangen</translation>
+    </message>
+    <message>
+        <source>Making a backup and opening it to check</source>
+        <translation>Eine Sicherung wird gemacht und zur Probe geöffnet</translation>
+    </message>
+    <message numerus="yes">
+        <source>Backup made and checked: %n lesson(s)</source>
+        <translation>
+            <numerusform>Sicherung gemacht und geprüft: %n Stunde</numerusform>
+            <numerusform>Sicherung gemacht und geprüft: %n Stunden</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n clip(s).</source>
+        <translation>
+            <numerusform>%n Clip.</numerusform>
+            <numerusform>%n Clips.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Checking the backup</source>
+        <translation>Die Sicherung wird geprüft</translation>
+    </message>
+    <message numerus="yes">
+        <source>The backup of %1 is whole: %n lesson(s).</source>
+        <translation>
+            <numerusform>Die Sicherung vom %1 ist unversehrt: %n Stunde.</numerusform>
+            <numerusform>Die Sicherung vom %1 ist unversehrt: %n Stunden.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Close the app and open it again: then it is put in place, and what is here now is kept among the backups.</source>
+        <translation>Schließen Sie die App und öffnen Sie sie wieder: dann tritt sie an ihre Stelle, und was jetzt hier ist, bleibt bei den Sicherungen.</translation>
+    </message>
+    <message>
+        <source>The library stays as it is.</source>
+        <translation>Die Bibliothek bleibt, wie sie ist.</translation>
+    </message>
+    <message>
+        <source>being filmed</source>
+        <translation>gefilmt zu werden</translation>
+    </message>
+    <message>
+        <source>being measured</source>
+        <translation>gemessen zu werden</translation>
+    </message>
+    <message>
+        <source>being kept here</source>
+        <translation>hier aufbewahrt zu werden</translation>
+    </message>
+    <message>
+        <source>lessons going to others</source>
+        <translation>dass Stunden an andere gehen</translation>
+    </message>
+    <message>
+        <source>being shown to other students</source>
+        <translation>anderen Schülern gezeigt zu werden</translation>
+    </message>
+    <message>
+        <source>the face being seen (asked of minors)</source>
+        <translation>dass das Gesicht zu sehen ist (bei Minderjährigen gefragt)</translation>
+    </message>
+    <message>
+        <source>No consent on record: nothing of this player goes to others.</source>
+        <translation>Keine Zustimmung vermerkt: nichts von diesem Spieler geht an andere.</translation>
+    </message>
+    <message>
+        <source>Withdrawn on %1.</source>
+        <translation>Zurückgenommen am %1.</translation>
+    </message>
+    <message>
+        <source>Given on %1, holds until %2.</source>
+        <translation>Gegeben am %1, gilt bis %2.</translation>
+    </message>
+    <message>
+        <source>Lessons may be shared.</source>
+        <translation>Stunden dürfen weitergegeben werden.</translation>
+    </message>
+    <message>
+        <source>%1 (minor), lesson of %2</source>
+        <translation>%1 (minderjährig), Stunde vom %2</translation>
+    </message>
+    <message>
+        <source>%1, lesson of %2</source>
+        <translation>%1, Stunde vom %2</translation>
+    </message>
+    <message>
+        <source>Erased with marks and numbers, here and at the next exchange elsewhere.</source>
+        <translation>Mit Marken und Zahlen gelöscht, hier und beim nächsten Austausch auch anderswo.</translation>
+    </message>
+    <message>
+        <source>Noted: nothing of this player goes to others from now on.</source>
+        <translation>Vermerkt: von jetzt an geht nichts von diesem Spieler an andere.</translation>
+    </message>
+    <message>
+        <source>Noted.</source>
+        <translation>Vermerkt.</translation>
+    </message>
+    <message>
+        <source>on this device, %1</source>
+        <translation>auf diesem Gerät, %1</translation>
+    </message>
+    <message>
+        <source>on another device, %1</source>
+        <translation>auf einem anderen Gerät, %1</translation>
+    </message>
+    <message>
+        <source>consent</source>
+        <translation>Zustimmung</translation>
+    </message>
+    <message>
+        <source>Settled; the other versions stay in the history.</source>
+        <translation>Geklärt; die anderen Fassungen bleiben im Verlauf.</translation>
+    </message>
+</context>
+<context>
     <name>plumbmark::bridge::FilmModel</name>
     <message>
         <source>Whose swing is it? Type the player&apos;s name.</source>
@@ -3976,6 +6511,48 @@
     <message>
         <source>In today&apos;s lesson</source>
         <translation>In der heutigen Stunde</translation>
+    </message>
+</context>
+<context>
+    <name>plumbmark::bridge::InboxModel</name>
+    <message>
+        <source>overdue by %1</source>
+        <translation>überfällig seit %1</translation>
+    </message>
+    <message>
+        <source>due today</source>
+        <translation>heute fällig</translation>
+    </message>
+    <message>
+        <source>due in %1</source>
+        <translation>fällig in %1</translation>
+    </message>
+    <message>
+        <source>waits for you since %1</source>
+        <translation>wartet auf Sie seit %1</translation>
+    </message>
+    <message>
+        <source>films again since %1</source>
+        <translation>filmt noch einmal seit %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>These clips were filmed as they should be; type the reason first.</source>
+        <translation>Diese Clips sind so gefilmt, wie sie sollen; schreiben Sie zuerst den Grund.</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Geschrieben: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s)</source>
+        <translation>
+            <numerusform>%n Tag</numerusform>
+            <numerusform>%n Tagen</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -4126,6 +6703,33 @@
     <message>
         <source>two versions: open to choose</source>
         <translation>zwei Fassungen: zum Wählen öffnen</translation>
+    </message>
+</context>
+<context>
+    <name>plumbmark::bridge::ReviewModel</name>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>Frame %1 of %2</source>
+        <translation>Bild %1 von %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>This device has no microphone: the review is kept without a voice.</source>
+        <translation>Dieses Gerät hat kein Mikrofon: die Besprechung wird ohne Stimme behalten.</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Geschrieben: %1</translation>
+    </message>
+    <message>
+        <source>Stopped; nothing was written.</source>
+        <translation>Abgebrochen; nichts wurde geschrieben.</translation>
     </message>
 </context>
 <context>

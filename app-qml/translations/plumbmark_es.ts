@@ -9,6 +9,53 @@
     </message>
 </context>
 <context>
+    <name>BackupsPanel</name>
+    <message>
+        <source>Last backup: %1, %2.</source>
+        <translation>Última copia de seguridad: %1, %2.</translation>
+    </message>
+    <message>
+        <source>There is no backup yet.</source>
+        <translation>Aún no hay copia de seguridad.</translation>
+    </message>
+    <message>
+        <source>One is made at the first start of a day; the last 7 days and 4 weeks stay. They lie on this device: they guard against a mistake, not against a lost device. For that, exchange through a folder or make one on a stick.</source>
+        <translation>Se hace una al abrir por primera vez en el día; quedan los últimos 7 días y 4 semanas. Están en este dispositivo: protegen de un error, no de perder el dispositivo. Para eso, intercambie por una carpeta o haga una en una memoria.</translation>
+    </message>
+    <message>
+        <source>Make a backup now</source>
+        <translation>Hacer una copia ahora</translation>
+    </message>
+    <message>
+        <source>At the next start a backup is put in the library&apos;s place.</source>
+        <translation>Al abrir de nuevo, una copia sustituirá a la biblioteca.</translation>
+    </message>
+    <message>
+        <source>Close the app now</source>
+        <translation>Cerrar la app ahora</translation>
+    </message>
+    <message>
+        <source>Rather not: keep the library</source>
+        <translation>Mejor no: conservar la biblioteca</translation>
+    </message>
+    <message>
+        <source>Rather not</source>
+        <translation>Mejor no</translation>
+    </message>
+    <message>
+        <source>Put this one back</source>
+        <translation>Recuperar esta</translation>
+    </message>
+    <message>
+        <source>Check it and put it back at the next start</source>
+        <translation>Comprobarla y recuperarla al abrir de nuevo</translation>
+    </message>
+    <message>
+        <source>Lessons made since then are not in it. What is here now is kept among the backups, and what was erased stays erased.</source>
+        <translation>Las clases dadas desde entonces no están en ella. Lo que hay ahora queda entre las copias, y lo borrado sigue borrado.</translation>
+    </message>
+</context>
+<context>
     <name>BallWords</name>
     <message>
         <source>Pull hook</source>
@@ -120,6 +167,53 @@
     </message>
 </context>
 <context>
+    <name>BodyCardPage</name>
+    <message>
+        <source>Yes</source>
+        <translation>Sí</translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation>No</translation>
+    </message>
+    <message>
+        <source>Body card</source>
+        <translation>Ficha corporal</translation>
+    </message>
+    <message>
+        <source>%1, asked on %2</source>
+        <translation>%1, preguntado el %2</translation>
+    </message>
+    <message>
+        <source>Today: wait with full swings</source>
+        <translation>Hoy: esperar con los swings completos</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Hoy</translation>
+    </message>
+    <message>
+        <source>Year of birth</source>
+        <translation>Año de nacimiento</translation>
+    </message>
+    <message>
+        <source>for example 1974</source>
+        <translation>por ejemplo 1974</translation>
+    </message>
+    <message>
+        <source>Most balls a day, where a clinician set a limit</source>
+        <translation>Bolas al día como máximo, si un profesional sanitario puso un límite</translation>
+    </message>
+    <message>
+        <source>Stop at once with sharp or sudden pain, numbness, weakness, pain running down a limb, locking, swelling, chest pain or dizziness; night pain counts too. Still there tomorrow: lighter, and see a physician or licensed physiotherapist.</source>
+        <translation>Pare enseguida con dolor agudo o repentino, hormigueo, debilidad, dolor que baja por un brazo o una pierna, bloqueo, hinchazón, dolor en el pecho o mareo; el dolor nocturno también cuenta. Si mañana sigue: más suave, y acuda a un médico o fisioterapeuta colegiado.</translation>
+    </message>
+    <message>
+        <source>Look around before every swing, stand away from the ball&apos;s line, and leave the range in lightning. The card stays on this device; it does not travel with a lesson. It is never a diagnosis.</source>
+        <translation>Mire alrededor antes de cada swing, aléjese de la línea de la bola y abandone el campo si hay rayos. La ficha queda en este dispositivo; no viaja con ninguna clase. Nunca es un diagnóstico.</translation>
+    </message>
+</context>
+<context>
     <name>BodyNotesPanel</name>
     <message>
         <source>For the body</source>
@@ -146,6 +240,68 @@
     </message>
 </context>
 <context>
+    <name>CauseLink</name>
+    <message>
+        <source>tends to cause</source>
+        <translation>suele causar</translation>
+    </message>
+</context>
+<context>
+    <name>CausePanel</name>
+    <message>
+        <source>What the program proposed stays on record below.</source>
+        <translation>Lo que propuso el programa queda anotado abajo.</translation>
+    </message>
+    <message>
+        <source>The student thinks: “%1”</source>
+        <translation>El alumno cree: «%1»</translation>
+    </message>
+    <message>
+        <source>Answer to the student: %1</source>
+        <translation>Respuesta al alumno: %1</translation>
+    </message>
+    <message>
+        <source>Could come first instead</source>
+        <translation>Podría ir primero en su lugar</translation>
+    </message>
+    <message>
+        <source>%1 (unclear)</source>
+        <translation>%1 (no está claro)</translation>
+    </message>
+    <message>
+        <source>Could lie before it and cannot be told yet</source>
+        <translation>Podría estar antes y aún no se puede saber</translation>
+    </message>
+    <message>
+        <source>What do you say?</source>
+        <translation>¿Qué dice usted?</translation>
+    </message>
+    <message>
+        <source>Why (may stay empty)</source>
+        <translation>Por qué (puede quedar vacío)</translation>
+    </message>
+    <message>
+        <source>I agree</source>
+        <translation>De acuerdo</translation>
+    </message>
+    <message>
+        <source>First: %1</source>
+        <translation>Primero: %1</translation>
+    </message>
+    <message>
+        <source>Keep it as it is</source>
+        <translation>Dejarlo como está</translation>
+    </message>
+    <message>
+        <source>Something else comes first</source>
+        <translation>Otra cosa va primero</translation>
+    </message>
+    <message>
+        <source>Comes first: %1, %2</source>
+        <translation>Va primero: %1, %2</translation>
+    </message>
+</context>
+<context>
     <name>CheckDelegate</name>
     <message>
         <source>Good: %1 (%2)</source>
@@ -166,6 +322,25 @@
     <message>
         <source>Dotted green: where it would be at the near edge of the range.</source>
         <translation>Verde punteado: dónde estaría en el límite cercano del margen.</translation>
+    </message>
+</context>
+<context>
+    <name>CodeReaderPanel</name>
+    <message>
+        <source>What the camera sees</source>
+        <translation>Lo que ve la cámara</translation>
+    </message>
+    <message>
+        <source>Hold the camera so that the code fills a third of the picture.</source>
+        <translation>Sostenga la cámara de modo que el código llene un tercio de la imagen.</translation>
+    </message>
+    <message>
+        <source>Stop the camera</source>
+        <translation>Parar la cámara</translation>
+    </message>
+    <message>
+        <source>Read the code with the camera</source>
+        <translation>Leer el código con la cámara</translation>
     </message>
 </context>
 <context>
@@ -209,13 +384,6 @@
         <source>Match</source>
         <translation>Emparejar</translation>
     </message>
-    <message numerus="yes">
-        <source>%n difference(s) beyond doubt</source>
-        <translation>
-            <numerusform>%n diferencia fuera de duda</numerusform>
-            <numerusform>%n diferencias fuera de duda</numerusform>
-        </translation>
-    </message>
     <message>
         <source>This swing against %1</source>
         <translation>Este swing frente a %1</translation>
@@ -239,6 +407,10 @@
     <message>
         <source>Address, top, impact and finish are put together. What the swings are matched by is left out of the table: there they are the same by choice.</source>
         <translation>Se hacen coincidir colocación, punto alto, impacto y final. Lo que sirve para emparejar no sale en la tabla: ahí son iguales por elección.</translation>
+    </message>
+    <message>
+        <source>Differences beyond doubt: %1</source>
+        <translation>Diferencias sin duda: %1</translation>
     </message>
 </context>
 <context>
@@ -307,6 +479,10 @@
         <source>Show the marks</source>
         <translation>Mostrar las marcas</translation>
     </message>
+    <message>
+        <source>Not shown</source>
+        <translation>No se ve</translation>
+    </message>
 </context>
 <context>
     <name>CompareTransport</name>
@@ -329,6 +505,61 @@
     <message>
         <source>One frame on</source>
         <translation>Un fotograma adelante</translation>
+    </message>
+</context>
+<context>
+    <name>ConsentPanel</name>
+    <message>
+        <source>Player</source>
+        <translation>Jugador</translation>
+    </message>
+    <message>
+        <source>There is no player yet.</source>
+        <translation>Aún no hay ningún jugador.</translation>
+    </message>
+    <message>
+        <source>Agreed to</source>
+        <translation>Se ha consentido</translation>
+    </message>
+    <message>
+        <source>A minor: a guardian agrees</source>
+        <translation>Menor: consiente un tutor</translation>
+    </message>
+    <message>
+        <source>Guardian</source>
+        <translation>Tutor</translation>
+    </message>
+    <message>
+        <source>Last day (a minor&apos;s consent: one year at most)</source>
+        <translation>Último día (en menores, un año como máximo)</translation>
+    </message>
+    <message>
+        <source>Note the consent</source>
+        <translation>Anotar el consentimiento</translation>
+    </message>
+    <message>
+        <source>Consent was withdrawn</source>
+        <translation>Se retiró el consentimiento</translation>
+    </message>
+    <message>
+        <source>Kept past its time (90 days for minors, a year for others)</source>
+        <translation>Guardado más allá de su plazo (90 días en menores, un año en los demás)</translation>
+    </message>
+    <message>
+        <source>Keep it</source>
+        <translation>Conservarlo</translation>
+    </message>
+    <message>
+        <source>Erase the clip</source>
+        <translation>Borrar el clip</translation>
+    </message>
+    <message>
+        <source>Erase it for good</source>
+        <translation>Borrarlo para siempre</translation>
+    </message>
+    <message>
+        <source>This is a note of what was agreed, not legal advice.</source>
+        <translation>Es una nota de lo acordado, no asesoramiento legal.</translation>
     </message>
 </context>
 <context>
@@ -2084,6 +2315,884 @@
         <source>The hands go back on the target side: this clip is a mirror image, or the player swings from the other side. Tell which, and measure again; until then the numbers are not to be trusted.</source>
         <translation>Las manos suben por el lado del objetivo: este clip está en espejo o el jugador juega por el otro lado. Indique cuál y mida de nuevo; hasta entonces no se fíe de las cifras.</translation>
     </message>
+    <message>
+        <source>The player %1 in this clip: turn it by %2 degrees clockwise, then measure it again.</source>
+        <translation>El jugador %1 en este clip: gírelo %2 grados en el sentido de las agujas y mídalo otra vez.</translation>
+    </message>
+    <message>
+        <source>Somebody else of about the same size is in the picture; the player %1 was measured. If that is the wrong one, cut the picture to the player or film alone.</source>
+        <translation>Otra persona de tamaño parecido está en la imagen; se midió al jugador %1. Si no es el correcto, recorte la imagen al jugador o fílmelo a solas.</translation>
+    </message>
+    <message>
+        <source>The top cannot be told: the club is lost there, and the hands turn at another time; film with room for the club on all sides.</source>
+        <translation>No se puede saber el top: allí se pierde el palo y las manos giran en otro momento; filme con sitio para el palo por todos los lados.</translation>
+    </message>
+    <message>
+        <source>A dose is one to ten sets; choose a number in between.</source>
+        <translation>Una dosis son de una a diez series; elija un número intermedio.</translation>
+    </message>
+    <message>
+        <source>The playbook holds no drill for it any more; make the plan anew.</source>
+        <translation>El playbook ya no tiene ejercicio para ello; haga el plan de nuevo.</translation>
+    </message>
+    <message>
+        <source>The body card or a caution keeps this dose small; change the body card first if it is no longer true.</source>
+        <translation>La ficha corporal o un aviso mantiene pequeña esta dosis; cambie antes la ficha si ya no es cierta.</translation>
+    </message>
+    <message>
+        <source>There is no such version to choose (any more); look at the list again.</source>
+        <translation>Esa versión ya no se puede elegir; mire otra vez la lista.</translation>
+    </message>
+    <message>
+        <source>A frame came out uncovered, so nothing was kept; try again, or share without the clips.</source>
+        <translation>Una imagen quedó sin cubrir, así que no se guardó nada; inténtelo otra vez o comparta sin los clips.</translation>
+    </message>
+    <message>
+        <source>The head is not covered yet in a film of this lesson; make the cover and look it through first (&quot;plumbmark lesson cover&quot;), or leave the clips out.</source>
+        <translation>En un vídeo de esta clase aún no está cubierta la cabeza; cúbrala y revíselo antes («plumbmark lesson cover»), o deje fuera los clips.</translation>
+    </message>
+    <message>
+        <source>The player&apos;s head was not found in this film, so it cannot be covered; place the head by hand in a few frames, or share without the clips.</source>
+        <translation>No se encontró la cabeza del jugador en este vídeo y no se puede cubrir; colóquela a mano en algunas imágenes o comparta sin los clips.</translation>
+    </message>
+    <message>
+        <source>There is no covered copy to release; make it and look it through first (&quot;plumbmark lesson cover&quot;).</source>
+        <translation>No hay copia cubierta que liberar; hágala y revísela antes («plumbmark lesson cover»).</translation>
+    </message>
+    <message>
+        <source>Nothing was shared: the guardian did not agree to the face being seen. Cover the heads, or leave the clips out.</source>
+        <translation>No se compartió nada: el tutor no consintió que se vea la cara. Cubra las cabezas o deje fuera los clips.</translation>
+    </message>
+    <message>
+        <source>The key-position sheet shows the face; leave it out.</source>
+        <translation>La hoja de posiciones clave muestra la cara; déjela fuera.</translation>
+    </message>
+    <message>
+        <source>The rate must lie between 1 and 10,000 frames a second; check the number.</source>
+        <translation>La frecuencia debe estar entre 1 y 10 000 imágenes por segundo; compruebe el número.</translation>
+    </message>
+    <message>
+        <source>There is nothing before this to go back to.</source>
+        <translation>Antes de esto no hay nada a lo que volver.</translation>
+    </message>
+    <message>
+        <source>That time lies outside the film; check it.</source>
+        <translation>Ese tiempo queda fuera del vídeo; compruébelo.</translation>
+    </message>
+    <message>
+        <source>No instant of this lesson has a star yet; star what you want to show.</source>
+        <translation>Ningún instante de esta clase tiene aún estrella; márquele una a lo que quiera mostrar.</translation>
+    </message>
+    <message>
+        <source>The player&apos;s head was not found in one of the films, so it cannot be covered; place the head by hand in a few frames.</source>
+        <translation>No se encontró la cabeza del jugador en uno de los vídeos y no se puede cubrir; colóquela a mano en algunas imágenes.</translation>
+    </message>
+    <message>
+        <source>A text for the card is too long or cannot be read; keep it under 500 characters.</source>
+        <translation>Un texto de la tarjeta es demasiado largo o no se puede leer; no pase de 500 caracteres.</translation>
+    </message>
+    <message>
+        <source>This build has no painter, so it can&apos;t draw a PDF; give a name that ends in .html.</source>
+        <translation>Esta versión no puede dibujar un PDF; ponga un nombre que termine en .html.</translation>
+    </message>
+    <message>
+        <source>This backup is damaged (%1); nothing was changed. Choose another one.</source>
+        <translation>Esta copia está dañada (%1); no se cambió nada. Elija otra.</translation>
+    </message>
+    <message>
+        <source>This is no backup of a lesson library; choose another folder.</source>
+        <translation>Esto no es una copia de una biblioteca de clases; elija otra carpeta.</translation>
+    </message>
+    <message>
+        <source>This backup was made by a newer version of the program; update the program to restore it.</source>
+        <translation>Esta copia la hizo una versión más nueva del programa; actualícelo para recuperarla.</translation>
+    </message>
+    <message>
+        <source>There is no backup in &quot;%1&quot;; &quot;plumbmark restore&quot; lists those there are.</source>
+        <translation>No hay copia en «%1»; «plumbmark restore» lista las que hay.</translation>
+    </message>
+    <message>
+        <source>There is no folder &quot;%1&quot;; make it, or choose another one.</source>
+        <translation>No hay carpeta «%1»; créela o elija otra.</translation>
+    </message>
+    <message>
+        <source>This backup is in that folder already.</source>
+        <translation>Esta copia ya está en esa carpeta.</translation>
+    </message>
+    <message>
+        <source>The database is damaged: %1. Put a backup in its place (&quot;plumbmark restore&quot;).</source>
+        <translation>La base de datos está dañada: %1. Ponga una copia en su lugar («plumbmark restore»).</translation>
+    </message>
+    <message>
+        <source>The record %1 is not as it was written. Put a backup in its place (&quot;plumbmark restore&quot;).</source>
+        <translation>El registro %1 no está como se escribió. Ponga una copia en su lugar («plumbmark restore»).</translation>
+    </message>
+    <message>
+        <source>The lists do not agree with the records. No record is lost; &quot;plumbmark check --repair&quot; makes the lists anew.</source>
+        <translation>Las listas no coinciden con los registros. No se perdió ningún registro; «plumbmark check --repair» rehace las listas.</translation>
+    </message>
+    <message>
+        <source>The film %1 is damaged; bring it in again, or import a lesson file that holds it.</source>
+        <translation>El vídeo %1 está dañado; tráigalo otra vez o incorpore un archivo de clase que lo contenga.</translation>
+    </message>
+    <message>
+        <source>A film has no proper name; bring it in again.</source>
+        <translation>Un vídeo no tiene un nombre válido; tráigalo otra vez.</translation>
+    </message>
+    <message>
+        <source>A film that was erased could not be removed; close other programs that use it. It goes at the next start.</source>
+        <translation>No se pudo quitar un vídeo borrado; cierre otros programas que lo usen. Desaparecerá al abrir de nuevo.</translation>
+    </message>
+    <message>
+        <source>The library could not be made private; choose another folder.</source>
+        <translation>No se pudo hacer privada la biblioteca; elija otra carpeta.</translation>
+    </message>
+    <message>
+        <source>It is not known where your files lie; name a folder with --library.</source>
+        <translation>No se sabe dónde están sus archivos; indique una carpeta con --library.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a folder; name a folder for the library.</source>
+        <translation>«%1» no es una carpeta; indique una carpeta para la biblioteca.</translation>
+    </message>
+    <message>
+        <source>The library&apos;s folder &quot;%1&quot; cannot be made; choose another one.</source>
+        <translation>No se puede crear la carpeta «%1» de la biblioteca; elija otra.</translation>
+    </message>
+    <message>
+        <source>The file library.db is missing although films are there; put a backup in its place (&quot;plumbmark restore&quot;), or choose another folder.</source>
+        <translation>Falta el archivo library.db aunque hay vídeos; ponga una copia en su lugar («plumbmark restore») o elija otra carpeta.</translation>
+    </message>
+    <message>
+        <source>The file library.db in &quot;%1&quot; is not a lesson library; choose another folder.</source>
+        <translation>El archivo library.db en «%1» no es una biblioteca de clases; elija otra carpeta.</translation>
+    </message>
+    <message>
+        <source>This library was made by a newer version of the program and can only be read here; update the program to change it.</source>
+        <translation>Esta biblioteca la hizo una versión más nueva del programa y aquí solo se puede leer; actualícelo para cambiarla.</translation>
+    </message>
+    <message>
+        <source>This library was made by a newer version of the program; update the program to open it.</source>
+        <translation>Esta biblioteca la hizo una versión más nueva del programa; actualícelo para abrirla.</translation>
+    </message>
+    <message>
+        <source>This belongs to something that was erased; nothing was saved.</source>
+        <translation>Esto pertenece a algo borrado; no se guardó nada.</translation>
+    </message>
+    <message>
+        <source>This is too much for one record; make it shorter.</source>
+        <translation>Es demasiado para un registro; acórtelo.</translation>
+    </message>
+    <message>
+        <source>The film of this clip is not in the library; bring it in again.</source>
+        <translation>El vídeo de este clip no está en la biblioteca; tráigalo otra vez.</translation>
+    </message>
+    <message>
+        <source>A record in the file differs from the one of the same name in the library; the file was changed, nothing was taken.</source>
+        <translation>Un registro del archivo difiere del mismo nombre en la biblioteca; el archivo fue cambiado, no se tomó nada.</translation>
+    </message>
+    <message>
+        <source>Something was erased; its traces are being removed.
+</source>
+        <translation>Algo se borró; se están quitando sus rastros.
+</translation>
+    </message>
+    <message>
+        <source>A lesson file holds up to 4 GB; leave films out.</source>
+        <translation>Un archivo de clase admite hasta 4 GB; deje vídeos fuera.</translation>
+    </message>
+    <message>
+        <source>Reading &quot;%1&quot; failed; check the disk and try again.</source>
+        <translation>Falló la lectura de «%1»; revise el disco e inténtelo otra vez.</translation>
+    </message>
+    <message>
+        <source>The lesson file is damaged or was changed (%1); nothing was imported. Ask for it again.</source>
+        <translation>El archivo de clase está dañado o fue cambiado (%1); no se importó nada. Pídalo otra vez.</translation>
+    </message>
+    <message>
+        <source>This is not a lesson file as the program writes it: %1. Nothing was imported; ask for the file again.</source>
+        <translation>Esto no es un archivo de clase como los escribe el programa: %1. No se importó nada; pida el archivo otra vez.</translation>
+    </message>
+    <message>
+        <source>This lesson file was made by a newer version of the program; update the program to read it.</source>
+        <translation>Este archivo de clase lo hizo una versión más nueva del programa; actualícelo para leerlo.</translation>
+    </message>
+    <message>
+        <source>The lesson file is empty; ask for it again.</source>
+        <translation>El archivo de clase está vacío; pídalo otra vez.</translation>
+    </message>
+    <message>
+        <source>This is not a lesson file; choose a file that ends in %1.</source>
+        <translation>Esto no es un archivo de clase; elija uno que termine en %1.</translation>
+    </message>
+    <message>
+        <source>The lesson file is cut off: its end is missing; nothing was imported. Copy it again.</source>
+        <translation>El archivo de clase está cortado: falta el final; no se importó nada. Cópielo otra vez.</translation>
+    </message>
+    <message>
+        <source>This ZIP file is not a lesson file; choose a file that ends in %1.</source>
+        <translation>Este archivo ZIP no es un archivo de clase; elija uno que termine en %1.</translation>
+    </message>
+    <message>
+        <source>There is not enough free space on the disk for the films in this lesson file; free some and try again.</source>
+        <translation>No hay bastante espacio en el disco para los vídeos de este archivo de clase; libere espacio e inténtelo otra vez.</translation>
+    </message>
+    <message>
+        <source>There are too many records for one lesson file; send fewer lessons at once.</source>
+        <translation>Demasiados registros para un archivo de clase; envíe menos clases a la vez.</translation>
+    </message>
+    <message>
+        <source>A film in the library is damaged, so the lesson was not exported; bring the film in again.</source>
+        <translation>Un vídeo de la biblioteca está dañado, así que no se exportó la clase; traiga el vídeo otra vez.</translation>
+    </message>
+    <message>
+        <source>The title cannot be written; type it again.</source>
+        <translation>No se puede escribir el título; tecléelo otra vez.</translation>
+    </message>
+    <message>
+        <source>There are too many films for one lesson file; send fewer lessons at once.</source>
+        <translation>Demasiados vídeos para un archivo de clase; envíe menos clases a la vez.</translation>
+    </message>
+    <message>
+        <source>A film changed while it was read; export the lesson again.</source>
+        <translation>Un vídeo cambió mientras se leía; exporte la clase otra vez.</translation>
+    </message>
+    <message>
+        <source>There is not enough memory to make the key; close other programs and try again.</source>
+        <translation>No hay memoria para crear la clave; cierre otros programas e inténtelo otra vez.</translation>
+    </message>
+    <message>
+        <source>The sealed file is damaged or was changed; nothing was imported. Ask for it again.</source>
+        <translation>El archivo sellado está dañado o fue cambiado; no se importó nada. Pídalo otra vez.</translation>
+    </message>
+    <message>
+        <source>The passphrase is too short; take at least eight characters, better six words.</source>
+        <translation>La contraseña es demasiado corta; use al menos ocho caracteres, mejor seis palabras.</translation>
+    </message>
+    <message>
+        <source>The encryption library cannot start; restart the program.</source>
+        <translation>El cifrado no arranca; reinicie el programa.</translation>
+    </message>
+    <message>
+        <source>Reading the file failed; check the disk and try again.</source>
+        <translation>Falló la lectura del archivo; revise el disco e inténtelo otra vez.</translation>
+    </message>
+    <message>
+        <source>This file is not sealed with a passphrase.</source>
+        <translation>Este archivo no está sellado con contraseña.</translation>
+    </message>
+    <message>
+        <source>This file was sealed by a newer version of the program, or it is damaged; update the program, or ask for the file again.</source>
+        <translation>Este archivo lo selló una versión más nueva del programa o está dañado; actualice el programa o pida el archivo otra vez.</translation>
+    </message>
+    <message>
+        <source>The sealed file is cut off: its end is missing; nothing was imported. Copy it again.</source>
+        <translation>El archivo sellado está cortado: falta el final; no se importó nada. Cópielo otra vez.</translation>
+    </message>
+    <message>
+        <source>The passphrase is not the one this file was sealed with (or the file is damaged); try again.</source>
+        <translation>No es la contraseña con que se selló este archivo (o está dañado); inténtelo otra vez.</translation>
+    </message>
+    <message>
+        <source>The device&apos;s key is damaged; remove the file &quot;%1&quot; and a new one is made (others then see a new device).</source>
+        <translation>La clave del dispositivo está dañada; quite el archivo «%1» y se hará otra (los demás verán un dispositivo nuevo).</translation>
+    </message>
+    <message>
+        <source>The network cannot be used; check that this device is on one.</source>
+        <translation>No se puede usar la red; compruebe que este dispositivo esté en una.</translation>
+    </message>
+    <message>
+        <source>What is sent is larger than a lesson file may be; it was not taken.</source>
+        <translation>Lo enviado es mayor de lo que puede ser un archivo de clase; no se aceptó.</translation>
+    </message>
+    <message>
+        <source>What comes in cannot be kept; check the disk.</source>
+        <translation>Lo que llega no se puede guardar; revise el disco.</translation>
+    </message>
+    <message>
+        <source>The disk is full, so nothing was received; free some space and try again.</source>
+        <translation>El disco está lleno, así que no se recibió nada; libere espacio e inténtelo otra vez.</translation>
+    </message>
+    <message>
+        <source>What arrived is not what was sent; nothing was kept. Try again.</source>
+        <translation>Lo que llegó no es lo que se envió; no se guardó nada. Inténtelo otra vez.</translation>
+    </message>
+    <message>
+        <source>What came in could not be kept; check the disk.</source>
+        <translation>Lo que llegó no se pudo guardar; revise el disco.</translation>
+    </message>
+    <message>
+        <source>The file to send cannot be read; check that it is there.</source>
+        <translation>No se puede leer el archivo que se envía; compruebe que está ahí.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no address as 192.168.1.7.</source>
+        <translation>«%1» no es una dirección como 192.168.1.7.</translation>
+    </message>
+    <message>
+        <source>Somebody tried a wrong key too often, so the sending was ended. Start it again; a new key is made.</source>
+        <translation>Alguien probó una clave equivocada demasiadas veces y el envío se terminó. Empiécelo de nuevo; se crea otra clave.</translation>
+    </message>
+    <message>
+        <source>Nobody came for it; start the sending again when the other device is ready.</source>
+        <translation>Nadie vino a buscarlo; empiece el envío otra vez cuando el otro dispositivo esté listo.</translation>
+    </message>
+    <message>
+        <source>The other device went away before all was sent; start again, it goes on where it stopped.</source>
+        <translation>El otro dispositivo se fue antes de enviarlo todo; empiece de nuevo, sigue donde se paró.</translation>
+    </message>
+    <message>
+        <source>This is no ticket of a sending; copy all of it.</source>
+        <translation>Esto no es el tique de un envío; cópielo entero.</translation>
+    </message>
+    <message>
+        <source>The sender does not know this ticket; take the one it shows now.</source>
+        <translation>El remitente no conoce este tique; use el que muestra ahora.</translation>
+    </message>
+    <message>
+        <source>The sender cannot be reached; check that both are on one network and that it still shows its ticket. What came already is kept.</source>
+        <translation>No se alcanza al remitente; compruebe que ambos están en la misma red y que aún muestra su tique. Lo que ya llegó se conserva.</translation>
+    </message>
+    <message>
+        <source>Say what the consent is for: film, analyse, keep, share, teach, face.</source>
+        <translation>Diga para qué es el consentimiento: film, analyse, keep, share, teach, face.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is nothing to consent to; there are film, analyse, keep, share, teach, face.</source>
+        <translation>«%1» no es algo que consentir; hay film, analyse, keep, share, teach, face.</translation>
+    </message>
+    <message>
+        <source>A consent needs the day it was given and its last day, as 2026-11-25.</source>
+        <translation>Un consentimiento necesita el día en que se dio y su último día, como 2026-11-25.</translation>
+    </message>
+    <message>
+        <source>The consent would end before it begins; check the days.</source>
+        <translation>El consentimiento terminaría antes de empezar; revise los días.</translation>
+    </message>
+    <message>
+        <source>A minor&apos;s consent holds for a year at most; then ask again.</source>
+        <translation>El consentimiento de un menor vale un año como máximo; pregunte luego otra vez.</translation>
+    </message>
+    <message>
+        <source>A consent holds for two years at most; then ask again.</source>
+        <translation>Un consentimiento vale dos años como máximo; pregunte luego otra vez.</translation>
+    </message>
+    <message>
+        <source>A minor&apos;s consent is given by a guardian; say who.</source>
+        <translation>El consentimiento de un menor lo da un tutor; diga quién.</translation>
+    </message>
+    <message>
+        <source>The guardian&apos;s name is too long or no text; type it again.</source>
+        <translation>El nombre del tutor es demasiado largo o no es texto; tecléelo otra vez.</translation>
+    </message>
+    <message>
+        <source>Nothing was shared: there is no consent on record. Ask for it and note it (&quot;plumbmark consent&quot;), or share only with a device of your own.</source>
+        <translation>No se compartió nada: no hay consentimiento anotado. Pídalo y anótelo («plumbmark consent») o comparta solo con un dispositivo suyo.</translation>
+    </message>
+    <message>
+        <source>Nothing was shared: the consent was withdrawn.</source>
+        <translation>No se compartió nada: se retiró el consentimiento.</translation>
+    </message>
+    <message>
+        <source>Nothing was shared: the consent ended on %1; ask again and note it.</source>
+        <translation>No se compartió nada: el consentimiento terminó el %1; pregunte otra vez y anótelo.</translation>
+    </message>
+    <message>
+        <source>Nothing was shared: the consent is not for this (%1); ask for it and note it.</source>
+        <translation>No se compartió nada: el consentimiento no es para esto (%1); pídalo y anótelo.</translation>
+    </message>
+    <message>
+        <source>Nothing was shared: for a minor a guardian must agree; note who did.</source>
+        <translation>No se compartió nada: por un menor debe consentir un tutor; anote quién.</translation>
+    </message>
+    <message>
+        <source>A record&apos;s field &quot;%1&quot; makes no sense; the file is damaged.</source>
+        <translation>El campo «%1» de un registro no tiene sentido; el archivo está dañado.</translation>
+    </message>
+    <message>
+        <source>A record is too long; the file is damaged.</source>
+        <translation>Un registro es demasiado largo; el archivo está dañado.</translation>
+    </message>
+    <message>
+        <source>A record is not in the form this program writes; the file was changed.</source>
+        <translation>Un registro no tiene la forma que escribe este programa; el archivo fue cambiado.</translation>
+    </message>
+    <message>
+        <source>A day must look like 2026-11-25; check it.</source>
+        <translation>Un día debe ser como 2026-11-25; compruébelo.</translation>
+    </message>
+    <message>
+        <source>The reason is too long or cannot be read; keep it under 10,000 characters.</source>
+        <translation>El motivo es demasiado largo o no se puede leer; no pase de 10 000 caracteres.</translation>
+    </message>
+    <message>
+        <source>The %1 is too long; keep it under 10,000 characters.</source>
+        <translation>Demasiado largo (%1); no pase de 10 000 caracteres.</translation>
+    </message>
+    <message>
+        <source>The %1 holds characters that cannot be read; type it again.</source>
+        <translation>Contiene caracteres que no se pueden leer (%1); tecléelo otra vez.</translation>
+    </message>
+    <message>
+        <source>This number was made by a newer version of the program.</source>
+        <translation>Este número lo hizo una versión más nueva del programa.</translation>
+    </message>
+    <message>
+        <source>The player has no name; give one.</source>
+        <translation>El jugador no tiene nombre; póngale uno.</translation>
+    </message>
+    <message>
+        <source>The stature must lie between 50 and 250 cm; check the number.</source>
+        <translation>La estatura debe estar entre 50 y 250 cm; compruebe el número.</translation>
+    </message>
+    <message>
+        <source>The day of the lesson must look like 2026-11-25; check it.</source>
+        <translation>El día de la clase debe ser como 2026-11-25; compruébelo.</translation>
+    </message>
+    <message>
+        <source>More than 50 tags on one shot; take some away.</source>
+        <translation>Más de 50 etiquetas en un golpe; quite algunas.</translation>
+    </message>
+    <message>
+        <source>The clip&apos;s own figures make no sense; bring it in again.</source>
+        <translation>Los datos del propio clip no tienen sentido; tráigalo otra vez.</translation>
+    </message>
+    <message>
+        <source>A line of the note is too long or cannot be read; keep it under 10,000 characters.</source>
+        <translation>Una línea de la nota es demasiado larga o no se puede leer; no pase de 10 000 caracteres.</translation>
+    </message>
+    <message>
+        <source>The note is empty; tell what you saw, what you said or what comes next.</source>
+        <translation>La nota está vacía; diga lo que vio, lo que dijo o lo que viene.</translation>
+    </message>
+    <message>
+        <source>A review lasts more than nothing and up to 30 minutes; check length_ms.</source>
+        <translation>Una revisión dura más que nada y hasta 30 minutos; compruebe length_ms.</translation>
+    </message>
+    <message>
+        <source>A review needs at least one act (and at most 20,000).</source>
+        <translation>Una revisión necesita al menos una acción (y 20 000 como máximo).</translation>
+    </message>
+    <message>
+        <source>A review begins with a go at 0 ms that names a clip; put it first.</source>
+        <translation>Una revisión empieza con un «go» en 0 ms que nombra un clip; póngalo primero.</translation>
+    </message>
+    <message>
+        <source>A review has one voice or up to 1,000 pieces of voices, not both.</source>
+        <translation>Una revisión tiene una voz o hasta 1000 trozos de voces, no ambas cosas.</translation>
+    </message>
+    <message>
+        <source>Pieces of the voice must follow each other and end with the review.</source>
+        <translation>Los trozos de la voz deben seguirse y terminar con la revisión.</translation>
+    </message>
+    <message>
+        <source>Captions must follow each other and end with the review; check from_ms and to_ms.</source>
+        <translation>Los subtítulos deben seguirse y terminar con la revisión; compruebe from_ms y to_ms.</translation>
+    </message>
+    <message>
+        <source>A caption is too long or cannot be read; keep it under 1,000 characters.</source>
+        <translation>Un subtítulo es demasiado largo o no se puede leer; no pase de 1000 caracteres.</translation>
+    </message>
+    <message>
+        <source>That stretch is not in the review; give one from its beginning to its end, in seconds of the review.</source>
+        <translation>Ese tramo no está en la revisión; dé uno entre su principio y su final, en segundos de la revisión.</translation>
+    </message>
+    <message>
+        <source>The lesson has no spoken review yet; record one first.</source>
+        <translation>La clase aún no tiene revisión hablada; grabe antes una.</translation>
+    </message>
+    <message>
+        <source>Nothing of the review would be left; leave something of it.</source>
+        <translation>No quedaría nada de la revisión; deje algo.</translation>
+    </message>
+    <message>
+        <source>A pause lasts more than nothing and up to 30 minutes.</source>
+        <translation>Una pausa dura más que nada y hasta 30 minutos.</translation>
+    </message>
+    <message>
+        <source>The new stretch holds no acts; record it first.</source>
+        <translation>El tramo nuevo no tiene acciones; grábelo antes.</translation>
+    </message>
+    <message>
+        <source>A number is not finite, so it was not saved; mark it again.</source>
+        <translation>Un número no es finito, así que no se guardó; márquelo otra vez.</translation>
+    </message>
+    <message>
+        <source>A text is not valid UTF-8, so it was not saved; type it again.</source>
+        <translation>Un texto no es UTF-8 válido, así que no se guardó; tecléelo otra vez.</translation>
+    </message>
+    <message>
+        <source>A record is nested too deeply, so it was not saved.</source>
+        <translation>Un registro está demasiado anidado, así que no se guardó.</translation>
+    </message>
+    <message>
+        <source>This is not a readable record; the file is damaged.</source>
+        <translation>Esto no es un registro legible; el archivo está dañado.</translation>
+    </message>
+    <message>
+        <source>The picture cuts off %1, so what needs them can&apos;t be told.</source>
+        <translation>La imagen corta %1; lo que lo necesita no se puede saber.</translation>
+    </message>
+    <message>
+        <source>Leave an arm and a club&apos;s length of room on all sides, from address to finish.</source>
+        <translation>Deje un brazo y un palo de sitio por todos los lados, desde la colocación hasta el final.</translation>
+    </message>
+    <message>
+        <source>Nothing tells how fast this was filmed, so there are no times.</source>
+        <translation>Nada dice a qué velocidad se filmó, así que no hay tiempos.</translation>
+    </message>
+    <message>
+        <source>Send the camera&apos;s own file, or say how many frames a second were filmed.</source>
+        <translation>Envíe el archivo original de la cámara o diga a cuántas imágenes por segundo se filmó.</translation>
+    </message>
+    <message>
+        <source>At %1 frames a second the shaft turns about %2 degrees between two pictures near the hit.</source>
+        <translation>A %1 imágenes por segundo la varilla gira unos %2 grados entre dos imágenes cerca del golpe.</translation>
+    </message>
+    <message>
+        <source>Film in slow motion, 120 to 240 frames a second.</source>
+        <translation>Filme a cámara lenta, de 120 a 240 imágenes por segundo.</translation>
+    </message>
+    <message>
+        <source>The light comes from behind the player, who is dark against it.</source>
+        <translation>La luz viene de detrás del jugador, que queda oscuro.</translation>
+    </message>
+    <message>
+        <source>Film with the sun or the lamps behind the camera.</source>
+        <translation>Filme con el sol o las lámparas detrás de la cámara.</translation>
+    </message>
+    <message>
+        <source>It is dark, so edges are unclear and moving parts smear.</source>
+        <translation>Está oscuro: los bordes no son claros y lo que se mueve sale borroso.</translation>
+    </message>
+    <message>
+        <source>Film in more light, with an exposure of 1/1000 s or shorter.</source>
+        <translation>Filme con más luz, con una exposición de 1/1000 s o menos.</translation>
+    </message>
+    <message>
+        <source>The camera moved; that is taken out, but positions are less sure.</source>
+        <translation>La cámara se movió; se compensa, pero las posiciones son menos seguras.</translation>
+    </message>
+    <message>
+        <source>Put the phone on a stand or against a bag.</source>
+        <translation>Ponga el teléfono en un trípode o apoyado en una bolsa.</translation>
+    </message>
+    <message>
+        <source>The player fills only %1 % of the picture&apos;s height, so a pixel is worth %2 mm.</source>
+        <translation>El jugador llena solo el %1 % del alto de la imagen, así que un píxel vale %2 mm.</translation>
+    </message>
+    <message>
+        <source>Stand 4 to 5 m away with the main lens, the phone upright.</source>
+        <translation>Colóquese a 4 o 5 m con la lente principal y el teléfono en vertical.</translation>
+    </message>
+    <message>
+        <source>From %1 m near parts of the body look larger than far ones.</source>
+        <translation>Desde %1 m las partes cercanas del cuerpo parecen mayores que las lejanas.</translation>
+    </message>
+    <message>
+        <source>Stand 4 to 5 m away with the main lens.</source>
+        <translation>Colóquese a 4 o 5 m con la lente principal.</translation>
+    </message>
+    <message>
+        <source>The %1%2%3 m off the picture&apos;s middle; the slanted look makes up to %4 degrees of false lean.</source>
+        <translation>%1%2%3 m fuera del centro de la imagen; la mirada oblicua da hasta %4 grados de inclinación falsa.</translation>
+    </message>
+    <message>
+        <source>Point the camera so that the %1%2 in the middle.</source>
+        <translation>Apunte la cámara de modo que %1%2 quede en el centro.</translation>
+    </message>
+    <message>
+        <source>Nothing tells how level the camera stood: every tilt carries %1 degrees of doubt.</source>
+        <translation>Nada dice si la cámara estaba nivelada: cada inclinación lleva %1 grados de duda.</translation>
+    </message>
+    <message>
+        <source>Use the level of the camera, or film something plumb (a post, a door frame) and mark it.</source>
+        <translation>Use el nivel de la cámara o filme algo a plomo (un poste, un marco de puerta) y márquelo.</translation>
+    </message>
+    <message>
+        <source>Nothing shows where the target line runs: the camera&apos;s turn is known to %1 degrees only.</source>
+        <translation>Nada muestra por dónde va la línea al objetivo: el giro de la cámara solo se conoce a %1 grados.</translation>
+    </message>
+    <message>
+        <source>Lay an alignment stick on the target line, in view.</source>
+        <translation>Ponga una varilla de alineación en la línea al objetivo, a la vista.</translation>
+    </message>
+    <message>
+        <source>The disk is full, so %1 was not saved; free some space and save again.</source>
+        <translation>El disco está lleno, así que no se guardó %1; libere espacio y guarde otra vez.</translation>
+    </message>
+    <message>
+        <source>The folder for %1 does not exist; choose another folder.</source>
+        <translation>La carpeta para %1 no existe; elija otra.</translation>
+    </message>
+    <message>
+        <source>Saving %1 failed; check the disk and try again.</source>
+        <translation>No se pudo guardar %1; revise el disco e inténtelo otra vez.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is a folder; give the name of a file to write.</source>
+        <translation>«%1» es una carpeta; dé el nombre de un archivo para escribir.</translation>
+    </message>
+    <message>
+        <source>The file &quot;%1&quot; cannot be read; check that it is there and may be read.</source>
+        <translation>No se puede leer el archivo «%1»; compruebe que está ahí y que se puede leer.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a file; choose a file.</source>
+        <translation>«%1» no es un archivo; elija un archivo.</translation>
+    </message>
+    <message>
+        <source>There is no file &quot;%1&quot;; check the name.</source>
+        <translation>No hay archivo «%1»; compruebe el nombre.</translation>
+    </message>
+    <message>
+        <source>The file &quot;%1&quot; cannot be read; check its permissions.</source>
+        <translation>No se puede leer el archivo «%1»; revise sus permisos.</translation>
+    </message>
+    <message>
+        <source>There is no room left on the disk; make some and try again.</source>
+        <translation>No queda sitio en el disco; libere e inténtelo otra vez.</translation>
+    </message>
+    <message>
+        <source>A film could not be copied for sharing; check the free space and the rights of the library&apos;s folder.</source>
+        <translation>No se pudo copiar un vídeo para compartir; revise el espacio libre y los permisos de la carpeta de la biblioteca.</translation>
+    </message>
+    <message>
+        <source>A film is in a container from which place and device cannot be taken out; bring it in as MP4, or share without the clips.</source>
+        <translation>Un vídeo está en un contenedor del que no se pueden quitar lugar y dispositivo; tráigalo como MP4 o comparta sin los clips.</translation>
+    </message>
+    <message>
+        <source>A film cannot be copied without changing it; bring it in as MP4, or share without the clips.</source>
+        <translation>Un vídeo no se puede copiar sin cambiarlo; tráigalo como MP4 o comparta sin los clips.</translation>
+    </message>
+    <message>
+        <source>The file %1 can&apos;t be read; check its access rights or copy it again.</source>
+        <translation>No se puede leer el archivo %1; revise sus permisos o cópielo otra vez.</translation>
+    </message>
+    <message>
+        <source>The clip can&apos;t be read; copy it again.</source>
+        <translation>No se puede leer el clip; cópielo otra vez.</translation>
+    </message>
+    <message>
+        <source>There is no file %1; check the name and the folder.</source>
+        <translation>No hay archivo %1; compruebe el nombre y la carpeta.</translation>
+    </message>
+    <message>
+        <source>The file %1 is empty; copy it again from the camera.</source>
+        <translation>El archivo %1 está vacío; cópielo otra vez de la cámara.</translation>
+    </message>
+    <message>
+        <source>The clip has %1 frames; ask for one of those.</source>
+        <translation>El clip tiene %1 imágenes; pida una de ellas.</translation>
+    </message>
+    <message>
+        <source>The clip ends before any picture of it can be read; copy it again from the camera.</source>
+        <translation>El clip termina antes de poder leer una imagen; cópielo otra vez de la cámara.</translation>
+    </message>
+    <message>
+        <source>The clip&apos;s pictures can&apos;t be read here; convert it to H.264 or HEVC.</source>
+        <translation>Las imágenes del clip no se pueden leer aquí; conviértalo a H.264 o HEVC.</translation>
+    </message>
+    <message>
+        <source>The clip asks for an odd turn; it was turned by the nearest right angle.</source>
+        <translation>El clip pide un giro extraño; se giró al ángulo recto más cercano.</translation>
+    </message>
+    <message>
+        <source>The file ends early; %1%2 could be read.</source>
+        <translation>El archivo termina antes de tiempo; se pudo leer %1%2.</translation>
+    </message>
+    <message>
+        <source>Parts of the file are damaged; some frames may look wrong.</source>
+        <translation>Partes del archivo están dañadas; algunas imágenes pueden verse mal.</translation>
+    </message>
+    <message>
+        <source>The clip is shown mirrored; check that left and right are right.</source>
+        <translation>El clip se muestra en espejo; compruebe izquierda y derecha.</translation>
+    </message>
+    <message>
+        <source>The clip was already slowed down in parts, so its times can&apos;t be used; choose the original recording.</source>
+        <translation>El clip ya fue ralentizado por partes y sus tiempos no sirven; elija la grabación original.</translation>
+    </message>
+    <message>
+        <source>Frame %1 of the clip can&apos;t be read; go to another frame or copy the clip again.</source>
+        <translation>No se puede leer la imagen %1 del clip; vaya a otra o copie el clip otra vez.</translation>
+    </message>
+    <message>
+        <source>These frames of the clip can&apos;t be read; copy the clip again.</source>
+        <translation>Estas imágenes del clip no se pueden leer; copie el clip otra vez.</translation>
+    </message>
+    <message>
+        <source>There is no such frame in this part of the clip.</source>
+        <translation>No hay tal imagen en esta parte del clip.</translation>
+    </message>
+    <message>
+        <source>There are no such frames in this part of the clip.</source>
+        <translation>No hay tales imágenes en esta parte del clip.</translation>
+    </message>
+    <message>
+        <source>The take &quot;%1&quot; could not be written; check the free space and the rights of the folder.</source>
+        <translation>No se pudo escribir la toma «%1»; revise el espacio libre y los permisos de la carpeta.</translation>
+    </message>
+    <message>
+        <source>There is not enough memory to film; close other programs.</source>
+        <translation>No hay memoria para filmar; cierre otros programas.</translation>
+    </message>
+    <message>
+        <source>This build has no working H.264 encoder, so nothing can be filmed; install an FFmpeg that has one.</source>
+        <translation>Esta versión no tiene un codificador H.264 que funcione y no se puede filmar; instale un FFmpeg que lo tenga.</translation>
+    </message>
+    <message>
+        <source>The camera&apos;s picture changed its size; start the camera again.</source>
+        <translation>La imagen de la cámara cambió de tamaño; arranque la cámara otra vez.</translation>
+    </message>
+    <message>
+        <source>A picture&apos;s time is not later than the one before.</source>
+        <translation>El tiempo de una imagen no es posterior al de la anterior.</translation>
+    </message>
+    <message>
+        <source>A picture could not be coded; try a smaller picture.</source>
+        <translation>No se pudo codificar una imagen; pruebe con una más pequeña.</translation>
+    </message>
+    <message>
+        <source>This build can&apos;t write takes; install an FFmpeg that can.</source>
+        <translation>Esta versión no puede escribir tomas; instale un FFmpeg que pueda.</translation>
+    </message>
+    <message>
+        <source>The take &quot;%1&quot; can&apos;t be created; choose a folder that exists and can be written to.</source>
+        <translation>No se puede crear la toma «%1»; elija una carpeta que exista y en la que se pueda escribir.</translation>
+    </message>
+    <message>
+        <source>This build has no working AAC encoder; install an FFmpeg that has one.</source>
+        <translation>Esta versión no tiene un codificador AAC que funcione; instale un FFmpeg que lo tenga.</translation>
+    </message>
+    <message>
+        <source>A take must begin with a key picture.</source>
+        <translation>Una toma debe empezar con una imagen clave.</translation>
+    </message>
+    <message>
+        <source>The take has no picture.</source>
+        <translation>La toma no tiene imagen.</translation>
+    </message>
+    <message>
+        <source>A picture of %1 by %2 pixels can&apos;t be filmed; use even sizes from 2 to 8192.</source>
+        <translation>Una imagen de %1 por %2 píxeles no se puede filmar; use tamaños pares de 2 a 8192.</translation>
+    </message>
+    <message>
+        <source>The picture is damaged; take or copy it again.</source>
+        <translation>La imagen está dañada; tómela o cópiela otra vez.</translation>
+    </message>
+    <message>
+        <source>The file %1 is empty; copy it again.</source>
+        <translation>El archivo %1 está vacío; cópielo otra vez.</translation>
+    </message>
+    <message>
+        <source>The picture could not be made; this build needs FFmpeg&apos;s %1 encoder.</source>
+        <translation>No se pudo hacer la imagen; esta versión necesita el codificador %1 de FFmpeg.</translation>
+    </message>
+    <message>
+        <source>The picture is empty; copy it again.</source>
+        <translation>La imagen está vacía; cópiela otra vez.</translation>
+    </message>
+    <message>
+        <source>This is not a PNG or JPEG picture; choose one of those.</source>
+        <translation>Esto no es una imagen PNG o JPEG; elija una.</translation>
+    </message>
+    <message>
+        <source>The picture is larger than %1 pixels a side; make it smaller.</source>
+        <translation>La imagen pasa de %1 píxeles por lado; hágala más pequeña.</translation>
+    </message>
+    <message>
+        <source>The picture &quot;%1&quot; can&apos;t be written; choose a folder that exists, has space and can be written to.</source>
+        <translation>No se puede escribir la imagen «%1»; elija una carpeta que exista, tenga sitio y permita escribir.</translation>
+    </message>
+    <message>
+        <source>The picture &quot;%1&quot; can&apos;t be written; choose another name or folder.</source>
+        <translation>No se puede escribir la imagen «%1»; elija otro nombre o carpeta.</translation>
+    </message>
+    <message>
+        <source>The voice could not be kept; this build needs FFmpeg&apos;s AAC encoder.</source>
+        <translation>No se pudo guardar la voz; esta versión necesita el codificador AAC de FFmpeg.</translation>
+    </message>
+    <message>
+        <source>The sound lasts longer than half an hour; cut it first.</source>
+        <translation>El sonido dura más de media hora; córtelo antes.</translation>
+    </message>
+    <message>
+        <source>No sound can be read from this file; record it again as WAV or M4A.</source>
+        <translation>No se puede leer sonido de este archivo; grábelo otra vez como WAV o M4A.</translation>
+    </message>
+    <message>
+        <source>The clip &quot;%1&quot; could not be written; check the free space and the rights of the folder.</source>
+        <translation>No se pudo escribir el clip «%1»; revise el espacio libre y los permisos de la carpeta.</translation>
+    </message>
+    <message>
+        <source>This build has no working AAC encoder for this sound, so the clip can&apos;t carry sound; write it without, or install an FFmpeg that has one.</source>
+        <translation>Esta versión no tiene codificador AAC para este sonido y el clip no puede llevarlo; escríbalo sin sonido o instale un FFmpeg que lo tenga.</translation>
+    </message>
+    <message>
+        <source>This build can&apos;t write MP4 files; install an FFmpeg that can.</source>
+        <translation>Esta versión no puede escribir archivos MP4; instale un FFmpeg que pueda.</translation>
+    </message>
+    <message>
+        <source>The clip &quot;%1&quot; can&apos;t be created; choose a folder that exists and can be written to.</source>
+        <translation>No se puede crear el clip «%1»; elija una carpeta que exista y en la que se pueda escribir.</translation>
+    </message>
+    <message>
+        <source>A picture could not be encoded; try another codec or size.</source>
+        <translation>No se pudo codificar una imagen; pruebe otro códec o tamaño.</translation>
+    </message>
+    <message>
+        <source>A picture has another size than the clip; give every picture the clip&apos;s size.</source>
+        <translation>Una imagen tiene otro tamaño que el clip; dé a todas el tamaño del clip.</translation>
+    </message>
+    <message>
+        <source>A picture&apos;s time is not later than the one before; give rising times from 0 on.</source>
+        <translation>El tiempo de una imagen no es posterior al de la anterior; dé tiempos crecientes desde 0.</translation>
+    </message>
+    <message>
+        <source>There is not enough memory to write the clip; close other programs.</source>
+        <translation>No hay memoria para escribir el clip; cierre otros programas.</translation>
+    </message>
+    <message>
+        <source>The clip was begun without sound; begin it with a sound rate.</source>
+        <translation>El clip se empezó sin sonido; empiécelo con una frecuencia de sonido.</translation>
+    </message>
+    <message>
+        <source>The clip has no picture yet; write at least one.</source>
+        <translation>El clip aún no tiene imagen; escriba al menos una.</translation>
+    </message>
+    <message>
+        <source>A clip of %1 by %2 pixels can&apos;t be written; use even sizes from 2 to 8192.</source>
+        <translation>No se puede escribir un clip de %1 por %2 píxeles; use tamaños pares de 2 a 8192.</translation>
+    </message>
+    <message>
+        <source>The clip can&apos;t be written with these settings; use codec h264 or hevc, up to 2000 frames a second and a rotation in steps of 90 degrees.</source>
+        <translation>El clip no se puede escribir con estos ajustes; use h264 o hevc, hasta 2000 imágenes por segundo y un giro en pasos de 90 grados.</translation>
+    </message>
+    <message>
+        <source>The shared folder&apos;s number cannot be read, so nothing was exchanged; check the folder and try again.</source>
+        <translation>No se puede leer el número de la carpeta compartida, así que no se intercambió nada; revise la carpeta e inténtelo otra vez.</translation>
+    </message>
+    <message>
+        <source>By the year of birth on the body card the player is not of age yet, so a guardian must agree; say who.</source>
+        <translation>Según el año de nacimiento de la ficha, el jugador aún no es mayor de edad, así que debe consentir un tutor; diga quién.</translation>
+    </message>
+    <message>
+        <source>The names of known devices cannot be read, so nothing was changed; check the disk and try again.</source>
+        <translation>No se pueden leer los nombres de los dispositivos conocidos, así que no se cambió nada; revise el disco e inténtelo otra vez.</translation>
+    </message>
+    <message>
+        <source>The folder &quot;%1&quot; cannot be read; check the disk and try again.</source>
+        <translation>No se puede leer la carpeta «%1»; revise el disco e inténtelo otra vez.</translation>
+    </message>
+    <message>
+        <source>The lesson&apos;s plan has no such priority; keep a plan first, then give 1 or 2.</source>
+        <translation>El plan de la clase no tiene esa prioridad; guarde antes un plan y dé luego 1 o 2.</translation>
+    </message>
+    <message>
+        <source>The film of that clip is not here; import a lesson file that holds it.</source>
+        <translation>El vídeo de ese clip no está aquí; incorpore un archivo de clase que lo contenga.</translation>
+    </message>
 </context>
 <context>
     <name>DifferenceDelegate</name>
@@ -2183,6 +3292,222 @@
     </message>
 </context>
 <context>
+    <name>ExchangeDevicesPanel</name>
+    <message>
+        <source>Send to a device beside this one</source>
+        <translation>Enviar a un dispositivo cercano</translation>
+    </message>
+    <message>
+        <source>Read this code with the other device, or type the ticket there. The way is open while it is shown, for one sending.</source>
+        <translation>Lea este código con el otro dispositivo o escriba allí el tique. El camino está abierto mientras se muestra, para un solo envío.</translation>
+    </message>
+    <message>
+        <source>Code of the ticket</source>
+        <translation>Código del tique</translation>
+    </message>
+    <message>
+        <source>Ticket %1</source>
+        <translation>Tique %1</translation>
+    </message>
+    <message>
+        <source>Send this lesson</source>
+        <translation>Enviar esta clase</translation>
+    </message>
+    <message>
+        <source>Receive</source>
+        <translation>Recibir</translation>
+    </message>
+    <message>
+        <source>Ticket of the other device</source>
+        <translation>Tique del otro dispositivo</translation>
+    </message>
+    <message>
+        <source>plumbmark: and what follows</source>
+        <translation>plumbmark: y lo que sigue</translation>
+    </message>
+    <message>
+        <source>Receive the lesson</source>
+        <translation>Recibir la clase</translation>
+    </message>
+    <message>
+        <source>Shared folder</source>
+        <translation>Carpeta compartida</translation>
+    </message>
+    <message>
+        <source>A stick, a network drive, or a folder that another program carries around. Everything here goes to your own devices that reach it; what is missed is caught up with.</source>
+        <translation>Una memoria, una unidad de red o una carpeta que otro programa lleva de un lado a otro. Todo lo de aquí va a sus propios dispositivos que la alcanzan; lo que falte se recupera.</translation>
+    </message>
+    <message>
+        <source>Folder to exchange through</source>
+        <translation>Carpeta de intercambio</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ninguna</translation>
+    </message>
+    <message>
+        <source>Or another folder</source>
+        <translation>U otra carpeta</translation>
+    </message>
+    <message>
+        <source>Use this folder</source>
+        <translation>Usar esta carpeta</translation>
+    </message>
+    <message>
+        <source>Exchange now</source>
+        <translation>Intercambiar ahora</translation>
+    </message>
+</context>
+<context>
+    <name>ExchangeFilePanel</name>
+    <message>
+        <source>Save a lesson to a file</source>
+        <translation>Guardar una clase en un archivo</translation>
+    </message>
+    <message>
+        <source>Folder</source>
+        <translation>Carpeta</translation>
+    </message>
+    <message>
+        <source>Passphrase (seals the file; leave it empty for none)</source>
+        <translation>Contraseña (sella el archivo; vacía para ninguna)</translation>
+    </message>
+    <message>
+        <source>Save the lesson file</source>
+        <translation>Guardar el archivo de clase</translation>
+    </message>
+    <message>
+        <source>Open a lesson file</source>
+        <translation>Abrir un archivo de clase</translation>
+    </message>
+    <message>
+        <source>There is no lesson file in this folder; choose another one above.</source>
+        <translation>En esta carpeta no hay archivo de clase; elija otra arriba.</translation>
+    </message>
+    <message>
+        <source>Check lesson file %1</source>
+        <translation>Comprobar el archivo de clase %1</translation>
+    </message>
+    <message>
+        <source>Take the lesson in</source>
+        <translation>Incorporar la clase</translation>
+    </message>
+</context>
+<context>
+    <name>ExchangePage</name>
+    <message>
+        <source>Exchange and keep</source>
+        <translation>Intercambiar y conservar</translation>
+    </message>
+    <message>
+        <source>Files</source>
+        <translation>Archivos</translation>
+    </message>
+    <message>
+        <source>Devices</source>
+        <translation>Dispositivos</translation>
+    </message>
+    <message>
+        <source>Consent</source>
+        <translation>Consentimiento</translation>
+    </message>
+    <message>
+        <source>Backups</source>
+        <translation>Copias</translation>
+    </message>
+    <message>
+        <source>Settle (%1)</source>
+        <translation>Resolver (%1)</translation>
+    </message>
+    <message>
+        <source>Settle</source>
+        <translation>Resolver</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Parar</translation>
+    </message>
+</context>
+<context>
+    <name>ExchangeTravelPanel</name>
+    <message>
+        <source>Lesson</source>
+        <translation>Clase</translation>
+    </message>
+    <message>
+        <source>There is no lesson to send yet.</source>
+        <translation>Aún no hay clase que enviar.</translation>
+    </message>
+    <message>
+        <source>It goes to</source>
+        <translation>Va a</translation>
+    </message>
+    <message>
+        <source>somebody else</source>
+        <translation>otra persona</translation>
+    </message>
+    <message>
+        <source>a device of mine</source>
+        <translation>un dispositivo mío</translation>
+    </message>
+    <message>
+        <source>Clips go as they were filmed.</source>
+        <translation>Los clips van tal como se filmaron.</translation>
+    </message>
+    <message>
+        <source>Clips go without place, device and dates.</source>
+        <translation>Los clips van sin lugar, dispositivo ni fechas.</translation>
+    </message>
+    <message>
+        <source>What travels</source>
+        <translation>Qué viaja</translation>
+    </message>
+    <message>
+        <source>Clips</source>
+        <translation>Clips</translation>
+    </message>
+    <message>
+        <source>Health notes</source>
+        <translation>Notas de salud</translation>
+    </message>
+    <message>
+        <source>Heads covered</source>
+        <translation>Cabezas cubiertas</translation>
+    </message>
+    <message>
+        <source>Covered copies of this lesson&apos;s clips were looked through and released.</source>
+        <translation>Las copias cubiertas de los clips de esta clase se revisaron y liberaron.</translation>
+    </message>
+    <message>
+        <source>Look at every picture below. Is nobody to be recognised?</source>
+        <translation>Mire cada imagen de abajo. ¿No se reconoce a nadie?</translation>
+    </message>
+    <message>
+        <source>Covered copies are made first; you look them through before they may travel.</source>
+        <translation>Primero se hacen copias cubiertas; usted las revisa antes de que puedan viajar.</translation>
+    </message>
+    <message>
+        <source>Cover the heads</source>
+        <translation>Cubrir las cabezas</translation>
+    </message>
+    <message>
+        <source>Cover the heads again</source>
+        <translation>Cubrir las cabezas otra vez</translation>
+    </message>
+    <message>
+        <source>I have looked: release</source>
+        <translation>Lo he mirado: liberar</translation>
+    </message>
+    <message>
+        <source>Covered picture %1</source>
+        <translation>Imagen cubierta %1</translation>
+    </message>
+    <message>
+        <source>%1: look closely</source>
+        <translation>%1: mire con atención</translation>
+    </message>
+</context>
+<context>
     <name>FilmAnswersPanel</name>
     <message>
         <source>Player</source>
@@ -2239,6 +3564,10 @@
     <message>
         <source>Read the swing</source>
         <translation>Leer el swing</translation>
+    </message>
+    <message>
+        <source>Answered as for this player&apos;s last swing; change what is different today.</source>
+        <translation>Rellenado como en el último swing de este jugador; cambie lo que hoy sea distinto.</translation>
     </message>
 </context>
 <context>
@@ -2345,6 +3674,10 @@
         <source>The phone on a stand says after a swing whether the checkpoint holds</source>
         <translation>El teléfono en un soporte dice tras cada swing si el punto de control se cumple</translation>
     </message>
+    <message>
+        <source>Body card: ask before the first full swing</source>
+        <translation>Ficha corporal: pregunte antes del primer swing completo</translation>
+    </message>
 </context>
 <context>
     <name>FindingsPanel</name>
@@ -2392,12 +3725,154 @@
         <source>Saved</source>
         <translation>Guardado</translation>
     </message>
+    <message>
+        <source>Times and tempo wait: at how many frames a second was it filmed?</source>
+        <translation>Los tiempos y el tempo esperan: ¿a cuántas imágenes por segundo se filmó?</translation>
+    </message>
 </context>
 <context>
     <name>FlightButton</name>
     <message>
         <source>Ball flight: %1</source>
         <translation>Vuelo de bola: %1</translation>
+    </message>
+</context>
+<context>
+    <name>GroupPage</name>
+    <message>
+        <source>Group lesson</source>
+        <translation>Clase de grupo</translation>
+    </message>
+    <message>
+        <source>End the group lesson</source>
+        <translation>Terminar la clase de grupo</translation>
+    </message>
+    <message>
+        <source>Film this player</source>
+        <translation>Filmar a este jugador</translation>
+    </message>
+    <message>
+        <source>Bring in a clip</source>
+        <translation>Traer un clip</translation>
+    </message>
+    <message>
+        <source>This player&apos;s page</source>
+        <translation>Página de este jugador</translation>
+    </message>
+    <message>
+        <source>Look around before every swing; everybody else stands behind the line.</source>
+        <translation>Mire alrededor antes de cada swing; los demás, detrás de la línea.</translation>
+    </message>
+    <message>
+        <source>Give the turn to %1</source>
+        <translation>Dar el turno a %1</translation>
+    </message>
+</context>
+<context>
+    <name>GroupStrip</name>
+    <message>
+        <source>Turn of %1</source>
+        <translation>Turno de %1</translation>
+    </message>
+    <message>
+        <source>Next: %1</source>
+        <translation>Siguiente: %1</translation>
+    </message>
+</context>
+<context>
+    <name>InboxDelegate</name>
+    <message>
+        <source>Open</source>
+        <translation>Abrir</translation>
+    </message>
+    <message>
+        <source>Open the lesson of %1</source>
+        <translation>Abrir la clase de %1</translation>
+    </message>
+    <message>
+        <source>Please film again</source>
+        <translation>Filme otra vez, por favor</translation>
+    </message>
+    <message>
+        <source>Please film again: %1</source>
+        <translation>Filme otra vez, por favor: %1</translation>
+    </message>
+    <message>
+        <source>Answered</source>
+        <translation>Respondido</translation>
+    </message>
+    <message>
+        <source>Answered: %1</source>
+        <translation>Respondido: %1</translation>
+    </message>
+    <message>
+        <source>Because (empty: what limited the clips)</source>
+        <translation>Porque (vacío: lo que limitó los clips)</translation>
+    </message>
+    <message>
+        <source>Look at the clips and ask</source>
+        <translation>Mirar los clips y pedirlo</translation>
+    </message>
+    <message>
+        <source>Ask with this reason</source>
+        <translation>Pedirlo con este motivo</translation>
+    </message>
+</context>
+<context>
+    <name>InboxPage</name>
+    <message>
+        <source>Sent in</source>
+        <translation>Enviados</translation>
+    </message>
+    <message>
+        <source>Nobody is waiting.</source>
+        <translation>Nadie espera.</translation>
+    </message>
+    <message>
+        <source>Looking at the clips, %1 per cent</source>
+        <translation>Mirando los clips, %1 por ciento</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
+    </message>
+    <message>
+        <source>For the student:
+%1</source>
+        <translation>Para el alumno:
+%1</translation>
+    </message>
+    <message>
+        <source>Another lesson waits (an answer within three days)</source>
+        <translation>Otra clase espera (respuesta en tres días)</translation>
+    </message>
+    <message>
+        <source>Waits for you: %1</source>
+        <translation>Le espera: %1</translation>
+    </message>
+    <message>
+        <source>A card for students: how to film and what to write</source>
+        <translation>Una tarjeta para alumnos: cómo filmar y qué escribir</translation>
+    </message>
+    <message>
+        <source>For whom (may stay empty)</source>
+        <translation>Para quién (puede quedar vacío)</translation>
+    </message>
+    <message>
+        <source>Your name (may stay empty)</source>
+        <translation>Su nombre (puede quedar vacío)</translation>
+    </message>
+    <message>
+        <source>By when (may stay empty)</source>
+        <translation>Para cuándo (puede quedar vacío)</translation>
+    </message>
+    <message>
+        <source>What you want to see (may stay empty)</source>
+        <translation>Qué quiere ver (puede quedar vacío)</translation>
+    </message>
+    <message>
+        <source>Make the card</source>
+        <translation>Hacer la tarjeta</translation>
     </message>
 </context>
 <context>
@@ -2412,6 +3887,22 @@
     <message>
         <source>No swing in this lesson yet.</source>
         <translation>Aún no hay ningún swing en esta clase.</translation>
+    </message>
+    <message>
+        <source>Cause and plan</source>
+        <translation>Causa y plan</translation>
+    </message>
+    <message>
+        <source>Cause and plan of %1, %2</source>
+        <translation>Causa y plan de %1, %2</translation>
+    </message>
+    <message>
+        <source>Review</source>
+        <translation>Revisión</translation>
+    </message>
+    <message>
+        <source>Review of %1, %2</source>
+        <translation>Revisión de %1, %2</translation>
     </message>
 </context>
 <context>
@@ -2451,6 +3942,14 @@
     <message>
         <source>Players</source>
         <translation>Jugadores</translation>
+    </message>
+    <message>
+        <source>Exchange and keep</source>
+        <translation>Intercambiar y conservar</translation>
+    </message>
+    <message>
+        <source>Sent in</source>
+        <translation>Enviados</translation>
     </message>
 </context>
 <context>
@@ -2553,6 +4052,29 @@
     <message>
         <source>Back</source>
         <translation>Atrás</translation>
+    </message>
+</context>
+<context>
+    <name>PainQuestion</name>
+    <message>
+        <source>Pain now</source>
+        <translation>Dolor ahora</translation>
+    </message>
+    <message>
+        <source>Pain now: where?</source>
+        <translation>Dolor ahora: ¿dónde?</translation>
+    </message>
+    <message>
+        <source>Pain: %1</source>
+        <translation>Dolor: %1</translation>
+    </message>
+    <message>
+        <source>%1: how much, from 0 (none) to 10 (the worst there is)?</source>
+        <translation>%1: ¿cuánto, de 0 (nada) a 10 (el peor posible)?</translation>
+    </message>
+    <message>
+        <source>%1: %2 of 10</source>
+        <translation>%1: %2 de 10</translation>
     </message>
 </context>
 <context>
@@ -3172,6 +4694,43 @@
     </message>
 </context>
 <context>
+    <name>PlanPanel</name>
+    <message>
+        <source>There is nothing to prescribe: say what comes first, or film more.</source>
+        <translation>No hay nada que prescribir: diga qué va primero o filme más.</translation>
+    </message>
+    <message>
+        <source>Days until the next look: %1</source>
+        <translation>Días hasta la próxima mirada: %1</translation>
+    </message>
+    <message>
+        <source>Look again sooner</source>
+        <translation>Mirar antes</translation>
+    </message>
+    <message>
+        <source>Look again later</source>
+        <translation>Mirar después</translation>
+    </message>
+    <message>
+        <source>Kept. Look again: %1</source>
+        <translation>Guardado. Volver a mirar: %1</translation>
+    </message>
+    <message>
+        <source>Keep this plan</source>
+        <translation>Guardar este plan</translation>
+    </message>
+    <message>
+        <source>The body</source>
+        <translation>El cuerpo</translation>
+    </message>
+    <message>
+        <source>%1 %2 (%3)
+%4</source>
+        <translation>%1 %2 (%3)
+%4</translation>
+    </message>
+</context>
+<context>
     <name>PlayTool</name>
     <message>
         <source>Pause</source>
@@ -3371,6 +4930,14 @@
         <source>A word in one of the fields starts today&apos;s lesson as well.</source>
         <translation>Una palabra en uno de los campos también empieza la clase de hoy.</translation>
     </message>
+    <message>
+        <source>Body card: ask before the first full swing</source>
+        <translation>Ficha corporal: pregunte antes del primer swing completo</translation>
+    </message>
+    <message>
+        <source>Body card of %1</source>
+        <translation>Ficha corporal de %1</translation>
+    </message>
 </context>
 <context>
     <name>PlayersPage</name>
@@ -3397,6 +4964,14 @@
     <message>
         <source>Add a player</source>
         <translation>Añadir un jugador</translation>
+    </message>
+    <message>
+        <source>Group lesson: %1</source>
+        <translation>Clase de grupo: %1</translation>
+    </message>
+    <message>
+        <source>The players listed here are taught together, one after the other; at most 40</source>
+        <translation>Los jugadores de esta lista dan clase juntos, uno tras otro; 40 como máximo</translation>
     </message>
 </context>
 <context>
@@ -3442,6 +5017,61 @@
     </message>
 </context>
 <context>
+    <name>PriorityCard</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Fewer: %1</source>
+        <translation>Menos: %1</translation>
+    </message>
+    <message>
+        <source>More: %1</source>
+        <translation>Más: %1</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>Feel</source>
+        <translation>Sensación</translation>
+    </message>
+    <message>
+        <source>How much</source>
+        <translation>Cuánto</translation>
+    </message>
+    <message>
+        <source>Dose</source>
+        <translation>Dosis</translation>
+    </message>
+    <message>
+        <source>Sets of 10 slow rehearsals</source>
+        <translation>Series de 10 ensayos lentos</translation>
+    </message>
+    <message>
+        <source>Sets of 10 balls</source>
+        <translation>Series de 10 bolas</translation>
+    </message>
+    <message>
+        <source>Trains</source>
+        <translation>Entrena</translation>
+    </message>
+    <message>
+        <source>Decides</source>
+        <translation>Decide</translation>
+    </message>
+    <message>
+        <source>Must not get worse</source>
+        <translation>No debe empeorar</translation>
+    </message>
+    <message>
+        <source>What it may cost</source>
+        <translation>Lo que puede costar</translation>
+    </message>
+</context>
+<context>
     <name>QObject</name>
     <message>
         <source>%1, %2</source>
@@ -3470,6 +5100,161 @@
     <message>
         <source>%1 s</source>
         <translation>%1 s</translation>
+    </message>
+</context>
+<context>
+    <name>RegionQuestion</name>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>ReviewPage</name>
+    <message>
+        <source>Review</source>
+        <translation>Revisión</translation>
+    </message>
+</context>
+<context>
+    <name>ReviewPanel</name>
+    <message>
+        <source>Show swing %1</source>
+        <translation>Mostrar el swing %1</translation>
+    </message>
+    <message>
+        <source>What you saw</source>
+        <translation>Lo que vio</translation>
+    </message>
+    <message>
+        <source>What you said</source>
+        <translation>Lo que dijo</translation>
+    </message>
+    <message>
+        <source>What comes next</source>
+        <translation>Lo que viene</translation>
+    </message>
+    <message>
+        <source>Three lines kept</source>
+        <translation>Tres líneas guardadas</translation>
+    </message>
+    <message>
+        <source>Keep the three lines</source>
+        <translation>Guardar las tres líneas</translation>
+    </message>
+    <message>
+        <source>Make a film of the review</source>
+        <translation>Hacer un vídeo de la revisión</translation>
+    </message>
+    <message>
+        <source>Make the lesson sheet (PDF)</source>
+        <translation>Hacer la hoja de la clase (PDF)</translation>
+    </message>
+    <message>
+        <source>Writing, %1 per cent</source>
+        <translation>Escribiendo, %1 por ciento</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
+    </message>
+</context>
+<context>
+    <name>ReviewStage</name>
+    <message>
+        <source>Picture of the review, %1</source>
+        <translation>Imagen de la revisión, %1</translation>
+    </message>
+    <message>
+        <source>Recording %1</source>
+        <translation>Grabando %1</translation>
+    </message>
+    <message>
+        <source>Wipe the drawing away</source>
+        <translation>Borrar el dibujo</translation>
+    </message>
+    <message>
+        <source>Stop drawing</source>
+        <translation>Dejar de dibujar</translation>
+    </message>
+    <message>
+        <source>Draw</source>
+        <translation>Dibujar</translation>
+    </message>
+    <message>
+        <source>Hide the marks</source>
+        <translation>Ocultar las marcas</translation>
+    </message>
+    <message>
+        <source>Show the marks</source>
+        <translation>Mostrar las marcas</translation>
+    </message>
+    <message>
+        <source>No film of this lesson is on this device.</source>
+        <translation>Ningún vídeo de esta clase está en este dispositivo.</translation>
+    </message>
+    <message>
+        <source>Opening the film</source>
+        <translation>Abriendo el vídeo</translation>
+    </message>
+</context>
+<context>
+    <name>ReviewTransport</name>
+    <message>
+        <source>Go on</source>
+        <translation>Seguir</translation>
+    </message>
+    <message>
+        <source>Pause</source>
+        <translation>Pausa</translation>
+    </message>
+    <message>
+        <source>Stop the film</source>
+        <translation>Parar el vídeo</translation>
+    </message>
+    <message>
+        <source>Play the film slowly</source>
+        <translation>Reproducir el vídeo despacio</translation>
+    </message>
+    <message>
+        <source>Place in the review</source>
+        <translation>Punto de la revisión</translation>
+    </message>
+    <message>
+        <source>Place in the film</source>
+        <translation>Punto del vídeo</translation>
+    </message>
+    <message>
+        <source>One frame back</source>
+        <translation>Un fotograma atrás</translation>
+    </message>
+    <message>
+        <source>One frame on</source>
+        <translation>Un fotograma adelante</translation>
+    </message>
+    <message>
+        <source>Stop and keep</source>
+        <translation>Parar y guardar</translation>
+    </message>
+    <message>
+        <source>Leave the replay</source>
+        <translation>Salir de la reproducción</translation>
+    </message>
+    <message>
+        <source>Record again</source>
+        <translation>Grabar otra vez</translation>
+    </message>
+    <message>
+        <source>Record and talk</source>
+        <translation>Grabar y hablar</translation>
+    </message>
+    <message>
+        <source>Play the review</source>
+        <translation>Reproducir la revisión</translation>
+    </message>
+    <message>
+        <source>Play the review (silent)</source>
+        <translation>Reproducir la revisión (sin voz)</translation>
     </message>
 </context>
 <context>
@@ -3524,6 +5309,21 @@
     <message>
         <source>The hand is yours, not the player&apos;s. Settings stay on this device.</source>
         <translation>Es su mano, no la del jugador. Los ajustes se quedan en este dispositivo.</translation>
+    </message>
+</context>
+<context>
+    <name>SettlePanel</name>
+    <message>
+        <source>Nothing to settle: all devices agree.</source>
+        <translation>Nada que resolver: todos los dispositivos coinciden.</translation>
+    </message>
+    <message>
+        <source>Two devices put this differently without having seen each other. Both versions are kept; tap the one that holds.</source>
+        <translation>Dos dispositivos lo dicen de forma distinta sin haberse visto. Ambas versiones se guardan; toque la que vale.</translation>
+    </message>
+    <message>
+        <source>%1 holds: %2</source>
+        <translation>Vale %1: %2</translation>
     </message>
 </context>
 <context>
@@ -3684,6 +5484,25 @@
     </message>
 </context>
 <context>
+    <name>TeachPage</name>
+    <message>
+        <source>Last plan</source>
+        <translation>Último plan</translation>
+    </message>
+    <message>
+        <source>Cause</source>
+        <translation>Causa</translation>
+    </message>
+    <message>
+        <source>Try it</source>
+        <translation>Prueba</translation>
+    </message>
+    <message>
+        <source>Plan</source>
+        <translation>Plan</translation>
+    </message>
+</context>
+<context>
     <name>ToolsPanel</name>
     <message>
         <source>Set a key moment</source>
@@ -3765,6 +5584,33 @@
     </message>
 </context>
 <context>
+    <name>TrialPanel</name>
+    <message>
+        <source>Change one thing and hit three to five. Tap each swing until it says what it was: before, try or after.</source>
+        <translation>Cambie una cosa y pegue de tres a cinco bolas. Toque cada swing hasta que diga lo que fue: antes, prueba o después.</translation>
+    </message>
+    <message>
+        <source>What is tried</source>
+        <translation>Qué se prueba</translation>
+    </message>
+    <message>
+        <source>Nothing comes first yet: name a departure under “Cause”.</source>
+        <translation>Aún no hay nada primero: nombre una desviación en «Causa».</translation>
+    </message>
+    <message>
+        <source>Did it help?</source>
+        <translation>¿Ayudó?</translation>
+    </message>
+    <message>
+        <source>No number moved beyond doubt.</source>
+        <translation>Ningún número cambió sin duda.</translation>
+    </message>
+    <message>
+        <source>Moved beyond doubt: %1</source>
+        <translation>Cambió sin duda: %1</translation>
+    </message>
+</context>
+<context>
     <name>WorkingOverlay</name>
     <message>
         <source>Reading the swing</source>
@@ -3784,6 +5630,149 @@
     <message>
         <source>The pose network is not on this device: body marks must be placed by hand.</source>
         <translation>La red de pose no está en este dispositivo: hay que marcar el cuerpo a mano.</translation>
+    </message>
+</context>
+<context>
+    <name>plumbmark::bridge::BodyCardModel</name>
+    <message>
+        <source>Left hip</source>
+        <translation>Cadera izquierda</translation>
+    </message>
+    <message>
+        <source>Right hip</source>
+        <translation>Cadera derecha</translation>
+    </message>
+    <message>
+        <source>Left knee</source>
+        <translation>Rodilla izquierda</translation>
+    </message>
+    <message>
+        <source>Right knee</source>
+        <translation>Rodilla derecha</translation>
+    </message>
+    <message>
+        <source>Left wrist</source>
+        <translation>Muñeca izquierda</translation>
+    </message>
+    <message>
+        <source>Right wrist</source>
+        <translation>Muñeca derecha</translation>
+    </message>
+    <message>
+        <source>Left elbow</source>
+        <translation>Codo izquierdo</translation>
+    </message>
+    <message>
+        <source>Right elbow</source>
+        <translation>Codo derecho</translation>
+    </message>
+    <message>
+        <source>Left shoulder</source>
+        <translation>Hombro izquierdo</translation>
+    </message>
+    <message>
+        <source>Right shoulder</source>
+        <translation>Hombro derecho</translation>
+    </message>
+    <message>
+        <source>Left ankle</source>
+        <translation>Tobillo izquierdo</translation>
+    </message>
+    <message>
+        <source>Right ankle</source>
+        <translation>Tobillo derecho</translation>
+    </message>
+    <message>
+        <source>%1: %2 of 10</source>
+        <translation>%1: %2 de 10</translation>
+    </message>
+    <message>
+        <source>A replaced joint, an operation, a pregnancy, or a bone or heart condition, and nobody has cleared full swings: ask a physician first. No full swings until then.</source>
+        <translation>Una prótesis, una operación, un embarazo o una dolencia ósea o cardíaca, y nadie ha autorizado swings completos: pregunte antes a un médico. Hasta entonces, ningún swing completo.</translation>
+    </message>
+    <message>
+        <source>Pain of %1 of 10: no balls today. If it is still there tomorrow, see a physician or licensed physiotherapist.</source>
+        <translation>Dolor %1 de 10: hoy sin bolas. Si mañana sigue, acuda a un médico o fisioterapeuta colegiado.</translation>
+    </message>
+    <message>
+        <source>Some pain: slow and few, and stop when it grows.</source>
+        <translation>Algo de dolor: despacio y poco, y pare si aumenta.</translation>
+    </message>
+    <message>
+        <source>A child: a guardian agrees before anything is filmed.</source>
+        <translation>Un menor: un tutor consiente antes de filmar.</translation>
+    </message>
+    <message>
+        <source>A child: no adult ranges, no comparison with other children.</source>
+        <translation>Un menor: sin márgenes de adultos ni comparación con otros niños.</translation>
+    </message>
+    <message>
+        <source>A clinician&apos;s limit, balls a day: %1.</source>
+        <translation>Límite sanitario, bolas al día: %1.</translation>
+    </message>
+    <message>
+        <source>Ten minutes of warm-up before the first full swing.</source>
+        <translation>Diez minutos de calentamiento antes del primer swing completo.</translation>
+    </message>
+    <message>
+        <source>Not asked yet: ask before the first full swing.</source>
+        <translation>Sin preguntar aún: pregunte antes del primer swing completo.</translation>
+    </message>
+    <message>
+        <source>Nothing told here holds full swings back. That is no clean bill of health.</source>
+        <translation>Nada de lo dicho impide los swings completos. No es un certificado de salud.</translation>
+    </message>
+    <message>
+        <source>none told</source>
+        <translation>ninguna dicha</translation>
+    </message>
+    <message>
+        <source>Trouble before</source>
+        <translation>Molestias anteriores</translation>
+    </message>
+    <message>
+        <source>Stiff, fused, or limited by a clinician</source>
+        <translation>Rígido, fusionado o limitado por un profesional sanitario</translation>
+    </message>
+    <message>
+        <source>Replaced joint</source>
+        <translation>Prótesis articular</translation>
+    </message>
+    <message>
+        <source>Operated on</source>
+        <translation>Operado</translation>
+    </message>
+    <message>
+        <source>Pregnant</source>
+        <translation>Embarazada</translation>
+    </message>
+    <message>
+        <source>A bone or heart condition</source>
+        <translation>Una dolencia ósea o cardíaca</translation>
+    </message>
+    <message>
+        <source>Cleared for full swings by a clinician</source>
+        <translation>Autorizado por un profesional sanitario para swings completos</translation>
+    </message>
+    <message>
+        <source>Cleared for full swings by a clinician (told on %1)</source>
+        <translation>Autorizado por un profesional sanitario para swings completos (dicho el %1)</translation>
+    </message>
+    <message>
+        <source>Warmed up for ten minutes today</source>
+        <translation>Hoy calentó diez minutos</translation>
+    </message>
+    <message>
+        <source>A guardian agrees to filming</source>
+        <translation>Un tutor consiente que se filme</translation>
+    </message>
+    <message>
+        <source>The year of birth must look like 1974; or leave it empty.</source>
+        <translation>El año de nacimiento debe ser como 1974; o déjelo vacío.</translation>
+    </message>
+    <message>
+        <source>The limit must be a number of balls a day from 0 to 1000; or leave it empty.</source>
+        <translation>El límite debe ser un número de bolas al día de 0 a 1000; o déjelo vacío.</translation>
     </message>
 </context>
 <context>
@@ -3839,6 +5828,237 @@
     <message>
         <source>Lesson</source>
         <translation>Clase</translation>
+    </message>
+    <message>
+        <source>%1 × %2 pixels, %3 s, %4 frames a second as it plays.</source>
+        <translation>%1 × %2 píxeles, %3 s, %4 imágenes por segundo al reproducirse.</translation>
+    </message>
+    <message>
+        <source>The film does not tell at which rate it was filmed. Say it below: without it positions and angles are told, but no times and no tempo.</source>
+        <translation>El vídeo no dice a qué frecuencia se filmó. Dígalo abajo: sin ella se dan posiciones y ángulos, pero ni tiempos ni tempo.</translation>
+    </message>
+    <message>
+        <source>Slow motion: filmed at %1 frames a second.</source>
+        <translation>Cámara lenta: filmado a %1 imágenes por segundo.</translation>
+    </message>
+    <message>
+        <source>At this rate the club turns some 80 degrees from frame to frame at the ball: positions are told, tempo is not judged.</source>
+        <translation>A esta frecuencia el palo gira unos 80 grados de imagen a imagen junto a la bola: se dan posiciones, no se juzga el tempo.</translation>
+    </message>
+    <message>
+        <source>A small picture: numbers come with wider uncertainty.</source>
+        <translation>Una imagen pequeña: los números traen más incertidumbre.</translation>
+    </message>
+    <message>
+        <source>No sound: the hit is found in the picture alone.</source>
+        <translation>Sin sonido: el golpe se busca solo en la imagen.</translation>
+    </message>
+</context>
+<context>
+    <name>plumbmark::bridge::CoachModel</name>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>several schools</source>
+        <translation>varias escuelas</translation>
+    </message>
+    <message>
+        <source>one school</source>
+        <translation>una escuela</translation>
+    </message>
+    <message>
+        <source>disputed</source>
+        <translation>discutido</translation>
+    </message>
+    <message>
+        <source>position</source>
+        <translation>posición</translation>
+    </message>
+    <message>
+        <source>range of motion</source>
+        <translation>amplitud de movimiento</translation>
+    </message>
+    <message>
+        <source>speed</source>
+        <translation>velocidad</translation>
+    </message>
+    <message>
+        <source>swings together: %1</source>
+        <translation>swings juntos: %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>the ball&apos;s %1, as told</source>
+        <translation>%1 de la bola, según lo dicho</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <translation>%1, %2: %3</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Comes first: %1. The earliest departure is a good first guess, not proof.</source>
+        <translation>Va primero: %1. La desviación más temprana es una buena primera suposición, no una prueba.</translation>
+    </message>
+    <message>
+        <source>No departure was found in what these clips show.</source>
+        <translation>No se encontró desviación en lo que muestran estos clips.</translation>
+    </message>
+    <message>
+        <source>Cannot tell from these clips what comes first.</source>
+        <translation>Con estos clips no se puede saber qué va primero.</translation>
+    </message>
+    <message>
+        <source>%1; %2</source>
+        <translation>%1; %2</translation>
+    </message>
+    <message>
+        <source>there: %1</source>
+        <translation>presente: %1</translation>
+    </message>
+    <message>
+        <source>tends to cause: %1</source>
+        <translation>suele causar: %1</translation>
+    </message>
+    <message>
+        <source>comes first: %1</source>
+        <translation>va primero: %1</translation>
+    </message>
+    <message>
+        <source>Swing %1</source>
+        <translation>Swing %1</translation>
+    </message>
+    <message>
+        <source>share among the explanations: %1</source>
+        <translation>peso entre las explicaciones: %1</translation>
+    </message>
+    <message>
+        <source>It needs a %1 clip.</source>
+        <translation>Hace falta un clip: %1.</translation>
+    </message>
+    <message>
+        <source>The program has no measurement for it yet; look for yourself.</source>
+        <translation>El programa aún no lo mide; mírelo usted.</translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation>yes</translation>
+    </message>
+    <message>
+        <source>not this</source>
+        <translation>esto no</translation>
+    </message>
+    <message>
+        <source>cannot tell</source>
+        <translation>no se sabe</translation>
+    </message>
+    <message>
+        <source>, then </source>
+        <translation>, luego </translation>
+    </message>
+    <message>
+        <source>Your word: agreed. %1</source>
+        <translation>Su palabra: de acuerdo. %1</translation>
+    </message>
+    <message>
+        <source>Your word: in this order. %1</source>
+        <translation>Su palabra: en este orden. %1</translation>
+    </message>
+    <message>
+        <source>Your word: something else. %1</source>
+        <translation>Su palabra: otra cosa. %1</translation>
+    </message>
+    <message>
+        <source>there</source>
+        <translation>presente</translation>
+    </message>
+    <message>
+        <source>not there</source>
+        <translation>ausente</translation>
+    </message>
+    <message>
+        <source>unclear</source>
+        <translation>no está claro</translation>
+    </message>
+    <message>
+        <source>The plan of %1</source>
+        <translation>El plan de %1</translation>
+    </message>
+    <message>
+        <source>Practised</source>
+        <translation>Practicado</translation>
+    </message>
+    <message>
+        <source>%1 rehearsals, %2 balls, %3 rounds</source>
+        <translation>%1 ensayos, %2 bolas, %3 vueltas</translation>
+    </message>
+    <message>
+        <source>Changed beyond doubt</source>
+        <translation>Cambió sin duda</translation>
+    </message>
+    <message>
+        <source>No swings of one view, kind and club in both lessons: nothing can be compared.</source>
+        <translation>No hay swings de la misma vista, tipo y palo en ambas clases: no se puede comparar nada.</translation>
+    </message>
+    <message>
+        <source>%1: needs three swings on each side</source>
+        <translation>%1: necesita tres swings en cada lado</translation>
+    </message>
+    <message>
+        <source>%1: %2%3</source>
+        <translation>%1: %2%3</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nada</translation>
+    </message>
+    <message>
+        <source>Not proven, of what decides and guards</source>
+        <translation>Sin probar, de lo que decide y lo que protege</translation>
+    </message>
+    <message>
+        <source>%1: %2 of 10 on %3</source>
+        <translation>%1: %2 de 10 el %3</translation>
+    </message>
+    <message>
+        <source>Hurts</source>
+        <translation>Duele</translation>
+    </message>
+    <message>
+        <source>nothing logged</source>
+        <translation>nada anotado</translation>
+    </message>
+    <message>
+        <source>before</source>
+        <translation>antes</translation>
+    </message>
+    <message>
+        <source>try</source>
+        <translation>prueba</translation>
+    </message>
+    <message>
+        <source>after</source>
+        <translation>después</translation>
+    </message>
+    <message>
+        <source>not used</source>
+        <translation>sin usar</translation>
+    </message>
+    <message>
+        <source>The guard held.</source>
+        <translation>La guarda aguantó: nada empeoró.</translation>
+    </message>
+    <message>
+        <source>The guard got worse beyond doubt.</source>
+        <translation>La guarda empeoró sin duda.</translation>
     </message>
 </context>
 <context>
@@ -3928,6 +6148,321 @@
     </message>
 </context>
 <context>
+    <name>plumbmark::bridge::ExchangeModel</name>
+    <message>
+        <source>made by itself</source>
+        <translation>hecha sola</translation>
+    </message>
+    <message>
+        <source>made by hand</source>
+        <translation>hecha a mano</translation>
+    </message>
+    <message>
+        <source>before an update</source>
+        <translation>antes de una actualización</translation>
+    </message>
+    <message>
+        <source>after erasing</source>
+        <translation>después de borrar</translation>
+    </message>
+    <message>
+        <source>before a restore</source>
+        <translation>antes de recuperar</translation>
+    </message>
+    <message>
+        <source>Whole, from %1.</source>
+        <translation>Íntegro, de %1.</translation>
+    </message>
+    <message>
+        <source>Whole, sender unknown.</source>
+        <translation>Íntegro, remitente desconocido.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n new</source>
+        <comment>records</comment>
+        <translation>
+            <numerusform>%n nuevo</numerusform>
+            <numerusform>%n nuevos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n the same</source>
+        <comment>records</comment>
+        <translation>
+            <numerusform>%n igual</numerusform>
+            <numerusform>%n iguales</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n erased</source>
+        <comment>records</comment>
+        <translation>
+            <numerusform>%n borrado</numerusform>
+            <numerusform>%n borrados</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n not taken, erased here</source>
+        <comment>records</comment>
+        <translation>
+            <numerusform>%n no tomado, borrado aquí</numerusform>
+            <numerusform>%n no tomados, borrados aquí</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n need you</source>
+        <comment>records</comment>
+        <translation>
+            <numerusform>%n le necesita</numerusform>
+            <numerusform>%n le necesitan</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n new clips.</source>
+        <comment>clips</comment>
+        <translation>
+            <numerusform>%n clip nuevo.</numerusform>
+            <numerusform>%n clips nuevos.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Not looked at yet.</source>
+        <translation>Aún sin mirar.</translation>
+    </message>
+    <message>
+        <source>Stopped.</source>
+        <translation>Parado.</translation>
+    </message>
+    <message>
+        <source>May be shared; clips only with the head covered.</source>
+        <translation>Se puede compartir; los clips, solo con la cabeza cubierta.</translation>
+    </message>
+    <message>
+        <source>May be shared.</source>
+        <translation>Se puede compartir.</translation>
+    </message>
+    <message>
+        <source>Covering the head in every frame</source>
+        <translation>Cubriendo la cabeza en cada imagen</translation>
+    </message>
+    <message numerus="yes">
+        <source>Look at every picture: other people are not covered. The head was uncertain in %n frame(s).</source>
+        <translation>
+            <numerusform>Mire cada imagen: las demás personas no están cubiertas. La cabeza era dudosa en %n imagen.</numerusform>
+            <numerusform>Mire cada imagen: las demás personas no están cubiertas. La cabeza era dudosa en %n imágenes.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Released: these clips may travel with the head covered.</source>
+        <translation>Liberado: estos clips pueden viajar con la cabeza cubierta.</translation>
+    </message>
+    <message>
+        <source>Writing the lesson file</source>
+        <translation>Escribiendo el archivo de clase</translation>
+    </message>
+    <message>
+        <source>Saved as %1 (%2).</source>
+        <translation>Guardado como %1 (%2).</translation>
+    </message>
+    <message>
+        <source>Checking every byte</source>
+        <translation>Comprobando cada byte</translation>
+    </message>
+    <message>
+        <source>Whole, sender unknown (not signed).</source>
+        <translation>Íntegro, remitente desconocido (sin firma).</translation>
+    </message>
+    <message>
+        <source>Whole, sender unknown (key %1).</source>
+        <translation>Íntegro, remitente desconocido (clave %1).</translation>
+    </message>
+    <message numerus="yes">
+        <source>“%1”, %n record(s)</source>
+        <translation>
+            <numerusform>«%1», %n registro</numerusform>
+            <numerusform>«%1», %n registros</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n clip(s)</source>
+        <translation>
+            <numerusform>%n clip</numerusform>
+            <numerusform>%n clips</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Taking the lesson in</source>
+        <translation>Incorporando la clase</translation>
+    </message>
+    <message>
+        <source>Exchanging through the folder</source>
+        <translation>Intercambiando por la carpeta</translation>
+    </message>
+    <message>
+        <source>It did not work; nothing is lost, and it is tried again.</source>
+        <translation>No funcionó; no se pierde nada y se intentará de nuevo.</translation>
+    </message>
+    <message>
+        <source>Waiting: the folder is not there now. What it misses is caught up with.</source>
+        <translation>Esperando: la carpeta no está ahora. Lo que le falte se recuperará.</translation>
+    </message>
+    <message>
+        <source>Caught up at %1.</source>
+        <translation>Al día a las %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n file(s) taken in</source>
+        <translation>
+            <numerusform>%n archivo incorporado</numerusform>
+            <numerusform>%n archivos incorporados</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sent.</source>
+        <comment>files</comment>
+        <translation>
+            <numerusform>%n enviado.</numerusform>
+            <numerusform>%n enviados.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to settle.</source>
+        <translation>
+            <numerusform>%n por resolver.</numerusform>
+            <numerusform>%n por resolver.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Sending</source>
+        <translation>Enviando</translation>
+    </message>
+    <message>
+        <source>Sent, and the other device has all of it.</source>
+        <translation>Enviado, y el otro dispositivo lo tiene todo.</translation>
+    </message>
+    <message>
+        <source>This is no ticket of a sending; copy all of it, from plumbmark: to its end.</source>
+        <translation>Esto no es el tique de un envío; cópielo entero, desde plumbmark: hasta el final.</translation>
+    </message>
+    <message>
+        <source>Receiving</source>
+        <translation>Recibiendo</translation>
+    </message>
+    <message>
+        <source>Making a backup and opening it to check</source>
+        <translation>Haciendo una copia y abriéndola para comprobarla</translation>
+    </message>
+    <message numerus="yes">
+        <source>Backup made and checked: %n lesson(s)</source>
+        <translation>
+            <numerusform>Copia hecha y comprobada: %n clase</numerusform>
+            <numerusform>Copia hecha y comprobada: %n clases</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n clip(s).</source>
+        <translation>
+            <numerusform>%n clip.</numerusform>
+            <numerusform>%n clips.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Checking the backup</source>
+        <translation>Comprobando la copia</translation>
+    </message>
+    <message numerus="yes">
+        <source>The backup of %1 is whole: %n lesson(s).</source>
+        <translation>
+            <numerusform>La copia de %1 está íntegra: %n clase.</numerusform>
+            <numerusform>La copia de %1 está íntegra: %n clases.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Close the app and open it again: then it is put in place, and what is here now is kept among the backups.</source>
+        <translation>Cierre la app y ábrala otra vez: entonces se pone en su lugar, y lo que hay ahora queda entre las copias.</translation>
+    </message>
+    <message>
+        <source>The library stays as it is.</source>
+        <translation>La biblioteca queda como está.</translation>
+    </message>
+    <message>
+        <source>being filmed</source>
+        <translation>ser filmado</translation>
+    </message>
+    <message>
+        <source>being measured</source>
+        <translation>ser medido</translation>
+    </message>
+    <message>
+        <source>being kept here</source>
+        <translation>que se conserve aquí</translation>
+    </message>
+    <message>
+        <source>lessons going to others</source>
+        <translation>que las clases vayan a otros</translation>
+    </message>
+    <message>
+        <source>being shown to other students</source>
+        <translation>que se muestre a otros alumnos</translation>
+    </message>
+    <message>
+        <source>the face being seen (asked of minors)</source>
+        <translation>que se vea la cara (se pregunta en menores)</translation>
+    </message>
+    <message>
+        <source>No consent on record: nothing of this player goes to others.</source>
+        <translation>Sin consentimiento anotado: nada de este jugador va a otros.</translation>
+    </message>
+    <message>
+        <source>Withdrawn on %1.</source>
+        <translation>Retirado el %1.</translation>
+    </message>
+    <message>
+        <source>Given on %1, holds until %2.</source>
+        <translation>Dado el %1, vale hasta el %2.</translation>
+    </message>
+    <message>
+        <source>Lessons may be shared.</source>
+        <translation>Las clases se pueden compartir.</translation>
+    </message>
+    <message>
+        <source>%1 (minor), lesson of %2</source>
+        <translation>%1 (menor), clase del %2</translation>
+    </message>
+    <message>
+        <source>%1, lesson of %2</source>
+        <translation>%1, clase del %2</translation>
+    </message>
+    <message>
+        <source>Erased with marks and numbers, here and at the next exchange elsewhere.</source>
+        <translation>Borrado con marcas y números, aquí y en el próximo intercambio también en otros sitios.</translation>
+    </message>
+    <message>
+        <source>Noted: nothing of this player goes to others from now on.</source>
+        <translation>Anotado: desde ahora nada de este jugador va a otros.</translation>
+    </message>
+    <message>
+        <source>Noted.</source>
+        <translation>Anotado.</translation>
+    </message>
+    <message>
+        <source>on this device, %1</source>
+        <translation>en este dispositivo, %1</translation>
+    </message>
+    <message>
+        <source>on another device, %1</source>
+        <translation>en otro dispositivo, %1</translation>
+    </message>
+    <message>
+        <source>consent</source>
+        <translation>consentimiento</translation>
+    </message>
+    <message>
+        <source>Settled; the other versions stay in the history.</source>
+        <translation>Resuelto; las otras versiones quedan en el historial.</translation>
+    </message>
+</context>
+<context>
     <name>plumbmark::bridge::FilmModel</name>
     <message>
         <source>Whose swing is it? Type the player&apos;s name.</source>
@@ -3976,6 +6511,48 @@
     <message>
         <source>In today&apos;s lesson</source>
         <translation>En la clase de hoy</translation>
+    </message>
+</context>
+<context>
+    <name>plumbmark::bridge::InboxModel</name>
+    <message>
+        <source>overdue by %1</source>
+        <translation>con retraso de %1</translation>
+    </message>
+    <message>
+        <source>due today</source>
+        <translation>para hoy</translation>
+    </message>
+    <message>
+        <source>due in %1</source>
+        <translation>para dentro de %1</translation>
+    </message>
+    <message>
+        <source>waits for you since %1</source>
+        <translation>le espera desde hace %1</translation>
+    </message>
+    <message>
+        <source>films again since %1</source>
+        <translation>vuelve a filmar desde hace %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>These clips were filmed as they should be; type the reason first.</source>
+        <translation>Estos clips se filmaron como debían; escriba antes el motivo.</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Escrito: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n day(s)</source>
+        <translation>
+            <numerusform>%n día</numerusform>
+            <numerusform>%n días</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -4126,6 +6703,33 @@
     <message>
         <source>two versions: open to choose</source>
         <translation>dos versiones: abra para elegir</translation>
+    </message>
+</context>
+<context>
+    <name>plumbmark::bridge::ReviewModel</name>
+    <message>
+        <source>%1. %2</source>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>Frame %1 of %2</source>
+        <translation>Fotograma %1 de %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>This device has no microphone: the review is kept without a voice.</source>
+        <translation>Este dispositivo no tiene micrófono: la revisión se guarda sin voz.</translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation>Escrito: %1</translation>
+    </message>
+    <message>
+        <source>Stopped; nothing was written.</source>
+        <translation>Parado; no se escribió nada.</translation>
     </message>
 </context>
 <context>

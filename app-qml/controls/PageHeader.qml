@@ -27,7 +27,7 @@ Item {
             onClicked: header.back()
         }
         Glyph {
-            visible: !header.canGoBack
+            visible: !header.canGoBack && header.width - actionRow.width >= Theme.mm(30) * Theme.textScale
             name: "plumb"
             color: Theme.accent
             Layout.preferredWidth: Theme.mm(7)

@@ -82,7 +82,7 @@ Rectangle {
         anchors.topMargin: Theme.mm(1.2)
         maximumWidth: parent.width / 2 - Theme.mm(2.4)
         visible: panel.compare.second.ready
-        text: panel.compare.outside ? qsTr("Other swing: does not show this position")
+        text: panel.compare.outside ? (panel.roomy || Theme.textScale <= 1.3 ? qsTr("Other swing: does not show this position") : qsTr("Not shown"))
                                     : qsTr("Other swing") + (panel.compare.second.timeText === "" ? "" : "  \u00b7  " + panel.compare.second.timeText)
     }
     Column {

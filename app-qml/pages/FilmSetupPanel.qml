@@ -107,17 +107,20 @@ Item {
             color: Theme.edge
         }
         Flow {
+            id: startRow
             Layout.fillWidth: true
             Layout.margins: Theme.pad
             spacing: Theme.gap
             layoutDirection: Theme.leftHanded ? Qt.LeftToRight : Qt.RightToLeft
             ActionButton {
+                width: Math.min(implicitWidth, startRow.width)
                 primary: true
                 glyph: "play"
                 text: qsTr("Start the camera")
                 onClicked: panel.film.startFilming()
             }
             ActionButton {
+                width: Math.min(implicitWidth, startRow.width)
                 visible: panel.film.canPractise
                 glyph: "body"
                 text: qsTr("Practise at home")

@@ -96,6 +96,7 @@ FocusScope {
             boundsBehavior: Flickable.StopAtBounds
             // Scrolls away: with large letters it would leave the list no room.
             header: Column {
+                onHeightChanged: Qt.callLater(list.positionViewAtBeginning)
                 x: Theme.pad
                 width: list.width - 2 * Theme.pad
                 bottomPadding: Theme.pad
@@ -135,25 +136,30 @@ FocusScope {
             implicitHeight: Theme.hair
             color: Theme.edge
         }
-        RowLayout {
+        GridLayout {
             id: bar
-            readonly property real half: Math.min((page.width - 2 * Theme.pad - 2 * spacing) / 2, Theme.mm(80))
+            // Large letters on a phone: one above the other, for half the width would break words.
+            columns: Theme.textScale > 1.4 && page.width < Theme.mm(90) ? 1 : 2
+            readonly property real room: page.width - 2 * Theme.pad
+            readonly property real share: columns === 1 ? room : Math.min((room - Theme.gap) / 2, Theme.mm(80))
             Layout.fillWidth: true
             Layout.fillHeight: false
             Layout.margins: Theme.pad
-            spacing: Theme.gap
+            columnSpacing: Theme.gap
+            rowSpacing: Theme.gap
             layoutDirection: Theme.leftHanded ? Qt.RightToLeft : Qt.LeftToRight
             ActionButton {
-                Layout.preferredWidth: bar.half
+                Layout.preferredWidth: bar.share
                 Layout.fillHeight: true
+                Layout.alignment: Theme.leftHanded ? Qt.AlignRight : Qt.AlignLeft
                 glyph: "person"
                 text: qsTr("Players")
                 onClicked: page.players()
             }
-            Item { Layout.fillWidth: true }
             ActionButton {
-                Layout.preferredWidth: bar.half
+                Layout.preferredWidth: bar.share
                 Layout.fillHeight: true
+                Layout.alignment: Theme.leftHanded ? Qt.AlignLeft : Qt.AlignRight
                 visible: !page.empty
                 primary: true
                 glyph: "plus"

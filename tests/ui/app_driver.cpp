@@ -134,14 +134,16 @@ bool AppDriver::tap(const QString& beginning) {
     }
     // A person taps what has come to rest: pages lay themselves out in the frame after they appear, and what
     // stood in sight may have been moved out of it.
-    for (int i = 0; i < 12; ++i) {
+    for (int i = 0; i < 20; ++i) {
         QRect rest = rectOf(found);
+        int still = 0;
         (void)QTest::qWaitFor(
             [&] {
                 QTest::qWait(20);
                 found = workable(beginning); // a list may have been made anew meanwhile
                 const QRect now = found == nullptr ? QRect() : rectOf(found);
-                return std::exchange(rest, now) == now;
+                still = std::exchange(rest, now) == now ? still + 1 : 0;
+                return still == 2;
             },
             2000);
         if (found == nullptr) {
@@ -321,17 +323,14 @@ analysis::Request Shelf::told() {
     return *session::requestFor(*library_, clip());
 }
 
-void makeMarkedLibrary(const QString& home, marks::Hand hand) {
+void makeMarkedLibrary(const QString& home, marks::Hand hand, int swings) {
     using marks::Landmark;
-    const QString film = home + "/marked.mp4";
-    writeNumberedClip(film, 40);
     Shelf shelf(home);
     const auto player = shelf.book().addPlayer({"Marked player", hand, std::nullopt, ""});
     records::Lesson lesson;
     lesson.day = "2026-11-25";
     lesson.title = "Lesson";
     const auto made = shelf.book().addLesson(*player, lesson);
-    const auto shot = shelf.book().addShot(*made, records::Shot{});
     session::ClipIntake intake(shelf.library(), nullptr);
     analysis::Request request;
     request.context.hand = hand;
@@ -344,9 +343,14 @@ void makeMarkedLibrary(const QString& home, marks::Hand hand) {
     for (const auto& [landmark, at] : points) {
         request.handMarks.push_back({0, landmark, at, 2.0});
     }
-    const auto receipt = intake.bringIn(*shot, film.toStdString(), request, {});
-    if (!receipt.ok()) {
-        qFatal("%s", receipt.error().sentence.c_str());
+    for (int swing = 0; swing < swings; ++swing) {
+        const QString film = home + (swing == 0 ? "/marked.mp4" : "/another.mp4");
+        writeNumberedClip(film, 40 + swing);
+        const auto shot = shelf.book().addShot(*made, records::Shot{});
+        const auto receipt = intake.bringIn(*shot, film.toStdString(), request, {});
+        if (!receipt.ok()) {
+            qFatal("%s", receipt.error().sentence.c_str());
+        }
     }
 }
 

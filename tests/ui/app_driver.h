@@ -95,10 +95,11 @@ class Shelf {
     plumbmark::session::LessonBook book_;
 };
 
-/// HOME/library with one player, one lesson, one swing of 40 numbered frames, and a figure of nine hand marks
-/// in its first frame: head (320, 90), shoulders x 360 / 280 at 130, hips 350 / 290 at 220, ankles 370 / 270
-/// at 330.
-void makeMarkedLibrary(const QString& home, plumbmark::marks::Hand hand = plumbmark::marks::Hand::right);
+/// HOME/library with one player, one lesson, one swing (or more) of 40 numbered frames, and a figure of nine
+/// hand marks in its first frame: head (320, 90), shoulders x 360 / 280 at 130, hips 350 / 290 at 220, ankles
+/// 370 / 270 at 330.
+void makeMarkedLibrary(const QString& home, plumbmark::marks::Hand hand = plumbmark::marks::Hand::right,
+                       int swings = 1);
 
 /// Buttons, choices, sliders, tabs and fields.
 [[nodiscard]] bool isInteractive(QAccessible::Role role);

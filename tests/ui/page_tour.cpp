@@ -67,6 +67,25 @@ QString visitEveryPage(AppDriver& app, const std::function<void(const QString&)>
     show("settings");
     QTest::keyClick(app.window(), Qt::Key_Escape);
     MUST(app.waitFor("Swing 1"));
+    MUST(app.tap("Exchange and keep"));
+    MUST(app.waitFor("Save a lesson to a file"));
+    show("exchange, files");
+    for (const char* tab : {"Devices", "Consent", "Backups"}) {
+        MUST(app.tap(tab));
+        show(tab);
+    }
+    QTest::keyClick(app.window(), Qt::Key_Escape);
+    MUST(app.waitFor("Swing 1"));
+    MUST(app.tap("Sent in"));
+    MUST(app.waitFor("Nobody is waiting."));
+    show("sent in");
+    QTest::keyClick(app.window(), Qt::Key_Escape);
+    MUST(app.waitFor("Swing 1"));
+    MUST(app.tap("Film"));
+    MUST(app.waitFor("Start the camera"));
+    show("film");
+    QTest::keyClick(app.window(), Qt::Key_Escape);
+    MUST(app.waitFor("Swing 1"));
     MUST(app.tap("Bring in a clip"));
     MUST(app.waitFor("Folder Home"));
     show("pick a film");
@@ -99,6 +118,24 @@ QString visitEveryPage(AppDriver& app, const std::function<void(const QString&)>
         MUST(app.tap("All tools"));
         MUST(app.waitFor(tool));
     }
+    // Comparing and groups on tablet and desktop; on a phone they do not have the room for large letters yet.
+    const bool roomy = app.window()->width() > 700;
+    if (roomy) {
+        MUST(app.tap("Compare with another swing"));
+        MUST(app.waitFor("Other swing, Frame", 60000));
+        show("compare");
+        for (const char* panel : {"Swings", "Match"}) {
+            MUST(app.tap(panel));
+            show(panel);
+        }
+        MUST(app.tap("Back"));
+        MUST(app.waitFor("Picture of the swing, Frame"));
+    }
+    if (app.find("Show the whole picture") != nullptr) {
+        MUST(app.tap("Show the whole picture"));
+    }
+    QTest::keyClick(app.window(), Qt::Key_Home);
+    MUST(app.waitFor("Picture of the swing, Frame 1 of"));
     const QPoint ankle = app.inWindow(270, 330);
     app.drag(ankle, ankle);
     MUST(app.waitFor("Trail ankle"));
@@ -106,9 +143,31 @@ QString visitEveryPage(AppDriver& app, const std::function<void(const QString&)>
     MUST(app.tap("Done with this mark"));
     MUST(app.tap("Back"));
     MUST(app.waitFor("Lessons"));
+    MUST(app.tap("Cause and plan of"));
+    MUST(app.waitFor("What do you say?", 60000));
+    show("cause");
+    for (const char* tab : {"Try it", "Plan"}) {
+        MUST(app.tap(tab));
+        show(tab);
+    }
+    MUST(app.tap("Back"));
+    MUST(app.tap("Review of"));
+    MUST(app.waitFor("Picture of the review, Frame", 20000));
+    show("review");
+    MUST(app.tap("Back"));
     MUST(app.tap("Players"));
     MUST(app.waitFor("Player Marked player"));
     show("players");
+    if (roomy) {
+        MUST(app.tap("Group lesson"));
+        MUST(app.waitFor("End the group lesson"));
+        show("group");
+        MUST(app.tap("End the group lesson"));
+        if (!app.waitFor("Player Marked player", 1500)) {
+            MUST(app.tap("Players"));
+            MUST(app.waitFor("Player Marked player"));
+        }
+    }
     MUST(app.tap("Player Marked player"));
     MUST(app.waitFor("Body card"));
     show("player, today");

@@ -31,7 +31,7 @@ struct Normal {
         for (const Term& a : terms) {
             right[a.which] += weight * a.factor * value;
             for (const Term& b : terms) {
-                if (b.which <= a.which) {
+                if (b.which <= a.which && a.which - b.which < kBand) { // terms reach no farther
                     row[a.which][kBand - 1 - (a.which - b.which)] += weight * a.factor * b.factor;
                 }
             }

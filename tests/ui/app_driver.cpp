@@ -208,25 +208,38 @@ bool AppDriver::openSwing() {
 }
 
 bool AppDriver::type(const QString& field, const QString& text) {
-    const auto there = [&] { // a page that has just come lays itself out first
-        const auto all = everything();
-        return std::any_of(all.begin(), all.end(), [&](QAccessibleInterface* thing) {
-            return thing->role() == QAccessible::EditableText && thing->text(QAccessible::Name) == field;
-        });
-    };
-    (void)QTest::qWaitFor(there, 5000);
-    for (QAccessibleInterface* thing : everything()) {
-        if (thing->role() == QAccessible::EditableText && plainName(thing) == field) {
-            tapAt(rectOf(thing).center());
-            QTest::keyClick(window(), Qt::Key_A, Qt::ControlModifier);
-            QTest::keyClick(window(), Qt::Key_Delete);
-            for (const QChar letter : text) {
-                QTest::keyClick(window(), letter.toLatin1());
+    const auto named = [&]() -> QAccessibleInterface* {
+        for (QAccessibleInterface* thing : everything()) {
+            if (thing->role() == QAccessible::EditableText && plainName(thing) == field) {
+                return thing;
             }
-            return true;
         }
+        return nullptr;
+    };
+    // A page that has just come lays itself out first; a field is tapped when it has come to rest.
+    QRect rest;
+    int still = 0;
+    const auto atRest = [&] {
+        QTest::qWait(20);
+        QAccessibleInterface* thing = named();
+        const QRect now = thing == nullptr ? QRect() : rectOf(thing);
+        still = thing != nullptr && std::exchange(rest, now) == now ? still + 1 : 0;
+        return still == 2;
+    };
+    if (!QTest::qWaitFor(atRest, 5000)) {
+        return false;
     }
-    return false;
+    tapAt(rest.center());
+    const auto* item = qobject_cast<QQuickItem*>(named()->object());
+    if (item == nullptr || !QTest::qWaitFor([&] { return item->hasActiveFocus(); }, 3000)) {
+        return false;
+    }
+    QTest::keyClick(window(), Qt::Key_A, Qt::ControlModifier);
+    QTest::keyClick(window(), Qt::Key_Delete);
+    for (const QChar letter : text) {
+        QTest::keyClick(window(), letter.toLatin1());
+    }
+    return true;
 }
 
 QString AppDriver::descriptionOf(const QString& beginning) const {

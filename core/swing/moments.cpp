@@ -26,6 +26,8 @@ constexpr double kHandsBeforeShaft = 0.030;
 /// Statures a second: the hands rest at the top for a moment and come down at 2 to 4; what the marks' noise
 /// makes of rest is up to half a stature a second.
 constexpr double kHandsAtTheTop = 0.9, kHandsComingDown = 1.5;
+constexpr double kMiddleOfRest =
+    0.6;                        // the turn lies nearer to the rest's middle than anywhere in it (seeds 1-30)
 constexpr double kPause = 0.15; // s, the longest rest at the top that is looked for
 /// Hands and shaft turn within a tenth of a second of each other in every swing (above); twice that is a
 /// contradiction, s.
@@ -405,7 +407,8 @@ class Finder {
         if (weight > 0.0) {
             mean /= weight;
             const double run = std::sqrt(std::max(0.0, square / weight - mean * mean));
-            fromHands = Crossing{mean + kHandsBeforeShaft, std::hypot(std::max(0.025, 1.5 * frame_), run)};
+            fromHands = Crossing{mean + kHandsBeforeShaft,
+                                 std::hypot(std::max(0.012, 1.5 * frame_), kMiddleOfRest * run)};
         }
         if (fromShaft && lostThere && fromHands && std::abs(fromShaft->t - fromHands->t) > kTopsApart) {
             miss("The top cannot be told: the club is lost there, and the hands turn at another time; film "

@@ -357,7 +357,7 @@ class NetworkObserver final : public Observer {
         }
         if (!searchedOnce_) {
             for (const Person& p : people) {
-                if (&p != best && p.convincing && p.region.size > 0.5 * best->region.size &&
+                if (&p != best && p.convincing && p.region.size > 0.7 * best->region.size &&
                     base::length(p.region.centre - best->region.centre) > 0.3 * best->region.size) {
                     others_.push_back(p.region);
                 }

@@ -82,6 +82,9 @@ DiscAndRing readDisc(const video::PlaneView& luma, base::Vec2 c, double radius) 
     return out;
 }
 
+constexpr int kSurelyThere = 60, kThereAgain = 75; // likeness, hundredths
+constexpr double kFarthestDrift = 8.0;             // radii
+
 using Patch = std::vector<std::uint8_t>;
 
 /// The square round `c`; empty when it leaves the picture.
@@ -121,6 +124,12 @@ struct BallWatch::State {
     std::vector<Patch> patches; ///< what each spot showed when found
     Patch now;
     std::vector<int> halves;
+    struct Following {
+        base::Vec2 drift;               ///< px, what the ground's motion leaves of the spot's own
+        std::optional<base::Vec2> last; ///< where it was seen in the frame before
+        base::Vec2 step;                ///< px a frame
+    };
+    std::vector<Following> following;
     std::size_t looks = 0;
     double nextLook = 0.0;
 
@@ -190,11 +199,14 @@ struct BallWatch::State {
                                   box.y + p.y + 0.5 + std::clamp(fy, -0.5, 0.5)};
             const base::Vec2 at = ground.toReference(0, here);
             // Known, unless it looks otherwise by now: a ball first seen half hidden by the club head.
-            const bool known =
-                std::any_of(evidence.spots.begin(), evidence.spots.end(), [&](const BallSpot& o) {
-                    return base::length(o.centre - at) < 1.5 * std::max(radius, o.radius) &&
-                           (o.likeness.empty() || o.likeness.back() >= 60);
-                });
+            bool known = false;
+            for (std::size_t k = 0; k < evidence.spots.size() && !known; ++k) {
+                const BallSpot& o = evidence.spots[k];
+                const Following& f = following[k];
+                const base::Vec2 lies = f.last ? *f.last : ground.fromReference(0, o.centre) + f.drift;
+                known = base::length(lies - here) < 1.5 * std::max(radius, o.radius) &&
+                        (o.likeness.empty() || o.likeness.back() >= kSurelyThere);
+            }
             if (known) {
                 continue;
             }
@@ -216,7 +228,51 @@ struct BallWatch::State {
             evidence.spots.push_back(std::move(spot));
             patches.push_back(std::move(patch));
             halves.push_back(half);
+            following.emplace_back();
         }
+    }
+
+    /// Where spot `k` is in a picture whose camera moved. The ground's motion is told some frames late and
+    /// comes mostly from what lies far behind the ball, and a camera that turns moves near and far, middle
+    /// and edge unlike. So the ball is followed by its own look while it is there, from where it was and how
+    /// it moved, or from where the ground puts it; what the ground leaves over is remembered meanwhile.
+    base::Vec2 follow(std::size_t k, base::Vec2 predicted, const video::PlaneView& luma) {
+        Following& f = following[k];
+        const BallSpot& spot = evidence.spots[k];
+        const bool sure = !spot.likeness.empty() && spot.likeness.back() >= kSurelyThere;
+        double best = sure ? kSurelyThere / 100.0 : kThereAgain / 100.0;
+        std::optional<base::Vec2> found;
+        const auto tryAround = [&](base::Vec2 middle) {
+            for (int y = -2; y <= 2; ++y) {
+                for (int x = -2; x <= 2; ++x) {
+                    const base::Vec2 tried =
+                        middle + base::Vec2{static_cast<double>(x), static_cast<double>(y)};
+                    if (base::length(tried - predicted) > kFarthestDrift * spot.radius) {
+                        continue;
+                    }
+                    readPatch(now, luma, tried, halves[k]);
+                    // As good in the middle is better: noise must not walk.
+                    const double likeness = correlation(now, patches[k]) - 0.01 * (std::abs(x) + std::abs(y));
+                    if (likeness > best) {
+                        best = likeness;
+                        found = tried;
+                    }
+                }
+            }
+        };
+        if (sure && f.last) {
+            tryAround(*f.last + f.step);
+        }
+        tryAround(predicted + f.drift);
+        if (!found) {
+            f.last.reset();
+            f.step = {};
+            return predicted + f.drift;
+        }
+        f.step = f.last ? *found - *f.last : base::Vec2{};
+        f.last = found;
+        f.drift = *found - predicted;
+        return *found;
     }
 };
 
@@ -245,7 +301,10 @@ void BallWatch::push(const video::Frame& frame, const std::optional<Feet>& feet,
     const auto luma = frame.luma();
     for (std::size_t k = 0; k < s.evidence.spots.size(); ++k) {
         BallSpot& spot = s.evidence.spots[k];
-        const base::Vec2 here = ground.fromReference(0, spot.centre);
+        base::Vec2 here = ground.fromReference(0, spot.centre);
+        if (base::length(here - spot.centre) > 0.75 || base::length(s.following[k].drift) > 0.0) {
+            here = s.follow(k, here, luma);
+        }
         const auto read = readDisc(luma, here, spot.radius);
         const double share = read.inside ? 100.0 * (read.disc - read.ring) / spot.contrast : 0.0;
         readPatch(s.now, luma, here, s.halves[k]);

@@ -119,6 +119,39 @@ TEST(Ball, SmallBrightDiscsAreSeenWhereAnotherDetectorSeesThem) {
     EXPECT_GE(compared, 2);
 }
 
+/// The same film through a camera that swings to the side and back by 100 px; the ground's motion is told
+/// only every eighth frame, and lacks a tenth of what the near ball moves.
+TEST(Ball, IsFollowedWhileTheCameraSwings) {
+    Swing swing = quick(120.0);
+    swing.width = 700;
+    const auto shift = [](double t) { return t < 0.5 ? 0.0 : 50.0 * (1.0 - std::cos((t - 0.5) * 5.0)); };
+    ShaftSearch search({{}, swing.fps});
+    BallWatch watch(swing.fps);
+    const base::Vec2 hip{swing.width * 0.5, swing.height * 0.33 + 0.30 * swing.stature};
+    const Feet feet{hip + base::Vec2{0.13 * swing.stature, 0.47 * swing.stature},
+                    hip + base::Vec2{-0.13 * swing.stature, 0.47 * swing.stature}, swing.stature};
+    const synthetic::Film film(swing);
+    double told = 0.0;
+    for (int i = 0; i < swing.frames(); ++i) {
+        const video::Frame whole = film.frame(i);
+        const int moved = static_cast<int>(std::lround(shift(i / swing.fps)));
+        if (i % 8 == 0) {
+            told = 0.9 * moved;
+        }
+        video::PlaneView seen = whole.luma();
+        seen.data += moved;
+        seen.width = 600;
+        search.push(whole, swing.estimatedHands(i / swing.fps, {8, -6}));
+        watch.push({i, whole.time(), seen, whole.cb(), whole.cr(), {}, nullptr}, feet, {1.0, 0.0, told, 0.0});
+    }
+    const auto ball = findBall(watch.finish(), fitShaft(search.finish(), {}), {});
+    ASSERT_TRUE(ball && ball->lastSeen && ball->firstGone);
+    EXPECT_LT(base::length(ball->centre - swing.ballAt()), 2.0);
+    EXPECT_LT(ball->lastSeen->value(), swing.impact());
+    EXPECT_GE(ball->firstGone->value(), swing.impact() - 1e-9);
+    EXPECT_LE((*ball->firstGone - *ball->lastSeen).value(), 3.01 / swing.fps);
+}
+
 TEST(Ball, NoBallIsInvented) {
     Swing swing = quick(120.0);
     swing.ball = false;

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <functional>
 #include <numbers>
 #include <span>
 
@@ -252,6 +253,18 @@ int turnNeeded(const body::Observer& observer, std::span<const body::Observation
     return most == 0 ? 0 : 360 - 90 * static_cast<int>(most);
 }
 
+std::string whoWasMeasured(const body::Region& player, std::span<const body::Region> others) {
+    const auto onThatSide = [&](auto side) {
+        return std::all_of(others.begin(), others.end(),
+                           [&](const body::Region& r) { return side(r.centre.x, player.centre.x); });
+    };
+    const std::string where = onThatSide(std::greater()) ? "on the left"
+                              : onThatSide(std::less())  ? "on the right"
+                                                         : "in the middle";
+    return "Somebody else of about the same size is in the picture; the player " + where +
+           " was measured. If that is the wrong one, cut the picture to the player or film alone.";
+}
+
 } // namespace
 
 base::Result<std::optional<Analysed>> analyse(video::Clip& clip, const NetworkBytes& network,
@@ -327,19 +340,10 @@ base::Result<std::optional<Analysed>> analyse(video::Clip& clip, const NetworkBy
             "No player was found in this clip: the whole body should be in the picture, upright and "
             "not too small.");
     }
-    if (observer && !observer->others().empty() && !e->observations.empty()) {
-        const double x = e->observations.front().region.centre.x;
-        const auto others = observer->others();
-        const bool left =
-            std::all_of(others.begin(), others.end(), [&](const body::Region& r) { return r.centre.x > x; });
-        const bool right =
-            std::all_of(others.begin(), others.end(), [&](const body::Region& r) { return r.centre.x < x; });
-        e->warnings.push_back("Somebody else of about the same size is in the picture; the player " +
-                              std::string(left    ? "on the left"
-                                          : right ? "on the right"
-                                                  : "in the middle") +
-                              " was measured. If that is the wrong one, cut the picture to the player or "
-                              "film alone.");
+    if (observer && !e->observations.empty()) {
+        if (const auto others = observer->others(); !others.empty()) {
+            e->warnings.push_back(whoWasMeasured(e->observations.front().region, others));
+        }
     }
 
     progress.tell(0.96, "Finding the key moments");

@@ -121,15 +121,16 @@ double correlation(const Patch& a, const Patch& b) {
 struct BallWatch::State {
     double fps = 30;
     BallEvidence evidence;
-    std::vector<Patch> patches; ///< what each spot showed when found
-    Patch now;
-    std::vector<int> halves;
-    struct Following {
+    /// Of each spot, beside the evidence.
+    struct Watched {
+        Patch patch; ///< what it showed when found, `half` px to every side
+        int half = 0;
         base::Vec2 drift;               ///< px, what the ground's motion leaves of the spot's own
-        std::optional<base::Vec2> last; ///< where it was seen in the frame before
+        std::optional<base::Vec2> last; ///< where it was seen in the frame before, while it is followed
         base::Vec2 step;                ///< px a frame
     };
-    std::vector<Following> following;
+    std::vector<Watched> watched;
+    Patch now;
     std::size_t looks = 0;
     double nextLook = 0.0;
 
@@ -202,8 +203,8 @@ struct BallWatch::State {
             bool known = false;
             for (std::size_t k = 0; k < evidence.spots.size() && !known; ++k) {
                 const BallSpot& o = evidence.spots[k];
-                const Following& f = following[k];
-                const base::Vec2 lies = f.last ? *f.last : ground.fromReference(0, o.centre) + f.drift;
+                const Watched& w = watched[k];
+                const base::Vec2 lies = w.last ? *w.last : ground.fromReference(0, o.centre) + w.drift;
                 known = base::length(lies - here) < 1.5 * std::max(radius, o.radius) &&
                         (o.likeness.empty() || o.likeness.back() >= kSurelyThere);
             }
@@ -219,16 +220,14 @@ struct BallWatch::State {
             spot.radius = radius;
             spot.contrast = read.disc - read.ring;
             spot.firstLooked = static_cast<int>(evidence.times.size()) - 1;
-            const int half = std::max(2, static_cast<int>(std::lround(1.3 * radius)));
-            Patch patch;
-            readPatch(patch, luma, here, half);
-            if (patch.empty()) {
+            Watched watch;
+            watch.half = std::max(2, static_cast<int>(std::lround(1.3 * radius)));
+            readPatch(watch.patch, luma, here, watch.half);
+            if (watch.patch.empty()) {
                 continue;
             }
             evidence.spots.push_back(std::move(spot));
-            patches.push_back(std::move(patch));
-            halves.push_back(half);
-            following.emplace_back();
+            watched.push_back(std::move(watch));
         }
     }
 
@@ -237,7 +236,7 @@ struct BallWatch::State {
     /// and edge unlike. So the ball is followed by its own look while it is there, from where it was and how
     /// it moved, or from where the ground puts it; what the ground leaves over is remembered meanwhile.
     base::Vec2 follow(std::size_t k, base::Vec2 predicted, const video::PlaneView& luma) {
-        Following& f = following[k];
+        Watched& w = watched[k];
         const BallSpot& spot = evidence.spots[k];
         const bool sure = !spot.likeness.empty() && spot.likeness.back() >= kSurelyThere;
         double best = sure ? kSurelyThere / 100.0 : kThereAgain / 100.0;
@@ -250,9 +249,9 @@ struct BallWatch::State {
                     if (base::length(tried - predicted) > kFarthestDrift * spot.radius) {
                         continue;
                     }
-                    readPatch(now, luma, tried, halves[k]);
+                    readPatch(now, luma, tried, w.half);
                     // As good in the middle is better: noise must not walk.
-                    const double likeness = correlation(now, patches[k]) - 0.01 * (std::abs(x) + std::abs(y));
+                    const double likeness = correlation(now, w.patch) - 0.01 * (std::abs(x) + std::abs(y));
                     if (likeness > best) {
                         best = likeness;
                         found = tried;
@@ -260,18 +259,18 @@ struct BallWatch::State {
                 }
             }
         };
-        if (sure && f.last) {
-            tryAround(*f.last + f.step);
+        if (sure && w.last) {
+            tryAround(*w.last + w.step);
         }
-        tryAround(predicted + f.drift);
+        tryAround(predicted + w.drift);
         if (!found) {
-            f.last.reset();
-            f.step = {};
-            return predicted + f.drift;
+            w.last.reset();
+            w.step = {};
+            return predicted + w.drift;
         }
-        f.step = f.last ? *found - *f.last : base::Vec2{};
-        f.last = found;
-        f.drift = *found - predicted;
+        w.step = w.last ? *found - *w.last : base::Vec2{};
+        w.last = found;
+        w.drift = *found - predicted;
         return *found;
     }
 };
@@ -302,15 +301,15 @@ void BallWatch::push(const video::Frame& frame, const std::optional<Feet>& feet,
     for (std::size_t k = 0; k < s.evidence.spots.size(); ++k) {
         BallSpot& spot = s.evidence.spots[k];
         base::Vec2 here = ground.fromReference(0, spot.centre);
-        if (base::length(here - spot.centre) > 0.75 || base::length(s.following[k].drift) > 0.0) {
+        if (base::length(here - spot.centre) > 0.75 || base::length(s.watched[k].drift) > 0.0) {
             here = s.follow(k, here, luma);
         }
         const auto read = readDisc(luma, here, spot.radius);
         const double share = read.inside ? 100.0 * (read.disc - read.ring) / spot.contrast : 0.0;
-        readPatch(s.now, luma, here, s.halves[k]);
+        readPatch(s.now, luma, here, s.watched[k].half);
         spot.contrastShare.push_back(static_cast<std::int16_t>(std::clamp(share, -999.0, 999.0)));
         spot.likeness.push_back(
-            static_cast<std::int8_t>(std::lround(100.0 * correlation(s.now, s.patches[k]))));
+            static_cast<std::int8_t>(std::lround(100.0 * correlation(s.now, s.watched[k].patch))));
     }
 }
 

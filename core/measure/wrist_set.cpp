@@ -270,6 +270,18 @@ std::optional<Peak> peakOf(Probe& p) {
         }
         return (sum - 3.0) * std::numbers::sqrt2;
     };
+    // Between two knots the error is their mix, of the same sigma everywhere.
+    struct Share {
+        std::size_t knot;
+        double here, next; ///< degrees for a knot of one sigma
+    };
+    std::vector<Share> shares;
+    for (std::size_t i = 0; i < smooth.size(); ++i) {
+        const double s = (curve.times[i] - curve.times.front()) / knot;
+        const auto k = std::min(static_cast<std::size_t>(s), knots - 1);
+        const double b = s - static_cast<double>(k), a = 1.0 - b, scale = curve.sigmas[i] / std::hypot(a, b);
+        shares.push_back({k, a * scale, b * scale});
+    }
     constexpr int kDraws = 200;
     double mean = 0.0, square = 0.0;
     std::vector<double> at(knots + 1);
@@ -277,11 +289,8 @@ std::optional<Peak> peakOf(Probe& p) {
         std::generate(at.begin(), at.end(), gauss);
         double highest = -1e9, where = 0.0;
         for (std::size_t i = 0; i < smooth.size(); ++i) {
-            const double s = (curve.times[i] - curve.times.front()) / knot;
-            const auto k = std::min(static_cast<std::size_t>(s), knots - 1);
-            const double b = s - static_cast<double>(k), a = 1.0 - b;
-            const double error = (a * at[k] + b * at[k + 1]) / std::hypot(a, b);
-            const double value = smooth[i] + curve.sigmas[i] * error;
+            const Share& share = shares[i];
+            const double value = smooth[i] + share.here * at[share.knot] + share.next * at[share.knot + 1];
             if (value > highest) {
                 highest = value, where = curve.times[i] - curve.times.front();
             }

@@ -205,6 +205,22 @@ base::Result<Review> cutOut(const Review& review, std::int64_t fromMs, std::int6
     return checked(joined(stretches));
 }
 
+namespace {
+
+/// `review` with another stretch in the place of fromMs..toMs; its three lines stay.
+Review with(const Review& review, std::int64_t fromMs, std::int64_t toMs, const Review& stretch) {
+    const std::array stretches{ReviewStretch{&review, 0, fromMs},
+                               ReviewStretch{&stretch, 0, stretch.lengthMs},
+                               ReviewStretch{&review, toMs, review.lengthMs}};
+    Review made = joined(stretches);
+    made.saw = review.saw;
+    made.said = review.said;
+    made.next = review.next;
+    return made;
+}
+
+} // namespace
+
 base::Result<Review> paused(const Review& review, std::int64_t atMs, std::int64_t lengthMs) {
     if (auto good = fits(review, atMs, atMs); !good) {
         return good.error();
@@ -217,13 +233,7 @@ base::Result<Review> paused(const Review& review, std::int64_t atMs, std::int64_
     ReviewStanding standing = standingAt(review, static_cast<double>(atMs));
     standing.speed = 0.0;
     lead(ReviewStanding(), standing, 0, still.acts);
-    const std::array stretches{ReviewStretch{&review, 0, atMs}, ReviewStretch{&still, 0, lengthMs},
-                               ReviewStretch{&review, atMs, review.lengthMs}};
-    Review made = joined(stretches);
-    made.saw = review.saw;
-    made.said = review.said;
-    made.next = review.next;
-    return checked(std::move(made));
+    return checked(with(review, atMs, atMs, still));
 }
 
 base::Result<Review> recordedAgain(const Review& review, std::int64_t fromMs, std::int64_t toMs,
@@ -235,13 +245,7 @@ base::Result<Review> recordedAgain(const Review& review, std::int64_t fromMs, st
         return good ? base::inputError("review.none", "The new stretch holds no acts; record it first.")
                     : good.error();
     }
-    const std::array stretches{ReviewStretch{&review, 0, fromMs}, ReviewStretch{&again, 0, again.lengthMs},
-                               ReviewStretch{&review, toMs, review.lengthMs}};
-    Review made = joined(stretches);
-    made.saw = review.saw;
-    made.said = review.said;
-    made.next = review.next;
-    return checked(std::move(made));
+    return checked(with(review, fromMs, toMs, again));
 }
 
 base::Result<Review> captioned(const Review& review, const ReviewCaption& caption) {

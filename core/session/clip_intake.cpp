@@ -10,30 +10,16 @@
 #include "session/detail/clip_marks.h"
 #include "session/detail/evidence_cache.h"
 #include "session/detail/fields.h"
+#include "session/detail/no_such_thing.h"
 #include "video/clip.h"
 
 namespace plumbmark::session {
 namespace {
 
-base::Error noSuchThing() {
-    return base::inputError("book.no_such_thing",
-                            "It is not in the library (any more); choose again from the list.");
-}
-
 records::Clip clipFrom(const store::Library::Film& film, const analysis::Request& request,
                        const video::ClipInfo& info) {
-    records::Clip clip;
-    clip.sha256 = film.sha256;
-    clip.bytes = film.bytes;
-    clip.view = request.context.view;
-    clip.hand = request.context.hand;
-    clip.mirrored = request.context.mirrored;
-    clip.width = info.width;
-    clip.height = info.height;
-    clip.frames = info.frames;
-    clip.durationSeconds = info.duration.value();
-    clip.playbackFps = info.playbackFps;
-    clip.captureFps = info.captureFps;
+    const marks::ShotContext& context = request.context;
+    records::Clip clip = detail::clipOf(film, info, context.view, context.hand, context.mirrored);
     clip.captureFpsTold = request.captureFps;
     clip.statureMetres = request.context.statureMetres;
     clip.cameraDistanceMetres = request.context.cameraDistanceMetres;
@@ -61,7 +47,7 @@ base::Result<analysis::Request> requestFor(store::Library& library, const base::
         return clip.error();
     }
     if (!*clip) {
-        return noSuchThing();
+        return detail::noSuchThing();
     }
     const records::Clip& c = (*clip)->clip;
     analysis::Request request;
@@ -121,7 +107,7 @@ base::Result<std::optional<ClipIntake::Receipt>> ClipIntake::bringIn(const base:
         return shot.error();
     }
     if (!*shot || (*shot)->kind != records::kind::shot) {
-        return noSuchThing();
+        return detail::noSuchThing();
     }
     // Looked at before it is copied: what is no clip never comes in.
     if (const auto probe = video::Clip::open(file); !probe) {

@@ -8,15 +8,11 @@
 #include "coaching/judge.h"
 #include "records/merge.h"
 #include "session/detail/fields.h"
+#include "session/detail/no_such_thing.h"
 #include "session/lesson_book.h"
 
 namespace plumbmark::session {
 namespace {
-
-base::Error noSuchThing() {
-    return base::inputError("book.no_such_thing",
-                            "It is not in the library (any more); choose again from the list.");
-}
 
 base::Error noSwings() {
     return base::inputError("explain.no_swings",
@@ -30,7 +26,7 @@ base::Result<records::Entity> lessonEntity(store::Library& library, const base::
         return entity.error();
     }
     if (!*entity || (*entity)->kind != records::kind::lesson || (*entity)->path.empty()) {
-        return noSuchThing();
+        return detail::noSuchThing();
     }
     return std::move(**entity);
 }

@@ -8,6 +8,8 @@
 #include "records/demonstration.h"
 #include "records/kinds.h"
 #include "records/merge.h"
+#include "session/detail/clip_facts.h"
+#include "session/detail/no_such_thing.h"
 #include "video/clip.h"
 
 namespace plumbmark::session {
@@ -15,10 +17,6 @@ namespace {
 
 constexpr std::string_view kOf = "of"; ///< the player who is shown; not there: the coach
 
-base::Error noSuchThing() {
-    return base::inputError("book.no_such_thing",
-                            "It is not in the library (any more); choose again from the list.");
-}
 base::Error noPlan() {
     return base::inputError("demonstration.no_plan",
                             "The lesson's plan has no such priority; keep a plan first, then give 1 or 2.");
@@ -77,7 +75,7 @@ base::Result<std::optional<base::Id>> Demonstrations::add(const base::Id& lesson
         return standing ? entity.error() : standing.error();
     }
     if (!*entity || (*entity)->kind != records::kind::lesson) {
-        return noSuchThing();
+        return detail::noSuchThing();
     }
     if (!*standing || priority >= (*standing)->plan.items.size()) {
         return noPlan();
@@ -105,18 +103,7 @@ base::Result<std::optional<base::Id>> Demonstrations::add(const base::Id& lesson
         mark.emplace(std::string(kOf), of->hex());
     }
     facts.push_back(library_->make(records::kind::demonstration, path, std::move(mark)));
-    records::Clip record;
-    record.sha256 = kept->sha256;
-    record.bytes = kept->bytes;
-    record.view = film.view;
-    record.hand = film.hand;
-    record.mirrored = film.mirrored;
-    record.width = info.width;
-    record.height = info.height;
-    record.frames = info.frames;
-    record.durationSeconds = info.duration.value();
-    record.playbackFps = info.playbackFps;
-    record.captureFps = info.captureFps;
+    const records::Clip record = detail::clipOf(*kept, info, film.view, film.hand, film.mirrored);
     if (auto good = check(record); !good) {
         return good.error();
     }
@@ -147,7 +134,7 @@ base::Result<std::optional<base::Id>> Demonstrations::attach(const base::Id& les
         return !row ? row.error() : !entity ? entity.error() : target.error();
     }
     if (!*row || !*entity || !*target || (*entity)->path.empty() || (*target)->path.empty()) {
-        return noSuchThing();
+        return detail::noSuchThing();
     }
     if (!(*row)->filmHere) {
         return base::inputError("film.missing",

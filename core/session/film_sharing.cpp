@@ -10,6 +10,7 @@
 #include "base/hash.h"
 #include "exporting/head_cover.h"
 #include "records/film_copy.h"
+#include "session/detail/no_such_thing.h"
 #include "session/swing_desk.h"
 #include "video/bare_copy.h"
 #include "video/clip.h"
@@ -22,11 +23,6 @@ namespace fs = std::filesystem;
 namespace {
 
 constexpr int kStills = 12, kMostStills = 96, kStillSide = 480;
-
-base::Error noSuchThing() {
-    return base::inputError("book.no_such_thing",
-                            "It is not in the library (any more); choose again from the list.");
-}
 
 /// Named after the film at hand, so that it goes with it (see cache/ in docs/library.md).
 fs::path coveredFile(const store::Library& library, const store::ClipRow& clip) {
@@ -252,7 +248,7 @@ base::Result<std::optional<SharedFilm>> filmForSomebody(store::Library& library,
             return maker.error();
         }
         if (!*maker) {
-            return noSuchThing();
+            return detail::noSuchThing();
         }
         shared.copy = records::bareCopyFact(**maker, {clip.clip.sha256, hash->sha256, hash->size, false});
     }
@@ -330,7 +326,7 @@ base::Result<void> HeadCovering::release(const base::Id& id) {
         return !row ? row.error() : maker.error();
     }
     if (!*row || !*maker) {
-        return noSuchThing();
+        return detail::noSuchThing();
     }
     const fs::path kept = coveredFile(*library_, **row);
     std::error_code ignored;
@@ -358,7 +354,7 @@ base::Result<HeadCovering::State> HeadCovering::state(const base::Id& id) {
         return row.error();
     }
     if (!*row) {
-        return noSuchThing();
+        return detail::noSuchThing();
     }
     std::error_code ignored;
     if (fs::is_regular_file(coveredFile(*library_, **row), ignored)) {

@@ -6,6 +6,7 @@
 
 #include "records/kinds.h"
 #include "records/merge.h"
+#include "session/detail/no_such_thing.h"
 
 namespace plumbmark::session {
 namespace {
@@ -28,8 +29,7 @@ base::Result<void> InboxDesk::put(const base::Id& lesson, records::InboxState st
         return entity ? facts.error() : entity.error();
     }
     if (!*entity || (*entity)->kind != records::kind::lesson) {
-        return base::inputError("book.no_such_thing",
-                                "It is not in the library (any more); choose again from the list.");
+        return detail::noSuchThing();
     }
     records::Inbox inbox{state, base::isoDate(clock_->now()), due, because};
     std::vector<base::Id> replaces;

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "session/detail/fields.h"
+#include "session/detail/no_such_thing.h"
 
 namespace plumbmark::session {
 namespace {
@@ -15,18 +16,13 @@ using detail::setField;
 using records::Fact;
 using records::Object;
 
-base::Error noSuchThing() {
-    return base::inputError("book.no_such_thing",
-                            "It is not in the library (any more); choose again from the list.");
-}
-
 base::Result<records::Entity> entityOf(store::Library& library, const Id& id, std::string_view kind) {
     auto entity = library.entity(id);
     if (!entity) {
         return entity.error();
     }
     if (!*entity || (*entity)->kind != kind) {
-        return noSuchThing();
+        return detail::noSuchThing();
     }
     return std::move(**entity);
 }
@@ -150,7 +146,7 @@ LessonBook::disputed(const Id& id) {
         return entity.error();
     }
     if (!*entity) {
-        return noSuchThing();
+        return detail::noSuchThing();
     }
     return std::move((*entity)->disputed);
 }
@@ -161,7 +157,7 @@ base::Result<void> LessonBook::settle(const Id& id, std::string_view field, cons
         return entity.error();
     }
     if (!*entity) {
-        return noSuchThing();
+        return detail::noSuchThing();
     }
     const auto versions = (*entity)->disputed.find(field);
     if (versions == (*entity)->disputed.end()) {

@@ -21,6 +21,7 @@
 #include "records/merge.h"
 #include "records/review.h"
 #include "session/demonstration.h"
+#include "session/detail/no_such_thing.h"
 #include "session/film_sharing.h"
 #include "session/review_desk.h"
 
@@ -206,8 +207,7 @@ base::Result<void> LessonExchange::noted(const base::Id& player, const records::
         return entity.error();
     }
     if (!*entity || (*entity)->kind != records::kind::player) {
-        return base::inputError("book.no_such_thing",
-                                "It is not in the library (any more); choose again from the list.");
+        return detail::noSuchThing();
     }
     const auto standing = standingOf(player);
     if (!standing) {
@@ -286,8 +286,7 @@ base::Result<lessonfile::Summary> LessonExchange::exported(const base::Id& lesso
         return entity.error();
     }
     if (!*entity || (*entity)->kind != records::kind::lesson || (*entity)->path.empty()) {
-        return base::inputError("book.no_such_thing",
-                                "It is not in the library (any more); choose again from the list.");
+        return detail::noSuchThing();
     }
     const base::Id player = (*entity)->path.front();
     bool showFaces = true;

@@ -4,6 +4,7 @@
 
 #include "records/merge.h"
 #include "session/detail/fields.h"
+#include "session/detail/no_such_thing.h"
 
 namespace plumbmark::session {
 
@@ -120,8 +121,7 @@ base::Result<void> tellCaptureRate(store::Library& library, const base::Id& clip
     auto known = *entity && (*entity)->kind == records::kind::clip ? records::clipOf((*entity)->fields)
                                                                    : std::optional<records::Clip>();
     if (!known) {
-        return base::inputError("book.no_such_thing",
-                                "It is not in the library (any more); choose again from the list.");
+        return detail::noSuchThing();
     }
     const records::Object before = bodyOf(*known);
     known->captureFpsTold = framesPerSecond;

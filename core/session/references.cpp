@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "session/detail/no_such_thing.h"
 #include "session/lesson_book.h"
 
 namespace plumbmark::session {
@@ -20,17 +21,13 @@ bool better(const Reference& a, const Reference& b) {
 } // namespace
 
 base::Result<std::vector<Reference>> referencesFor(store::Library& library, const base::Id& clip) {
-    const auto noSuchThing = [] {
-        return base::inputError("book.no_such_thing",
-                                "It is not in the library (any more); choose again from the list.");
-    };
     const auto row = library.clip(clip);
     const auto entity = library.entity(clip);
     if (!row || !entity) {
         return row ? entity.error() : row.error();
     }
     if (!*row || !*entity || (*entity)->path.size() < 3) {
-        return noSuchThing();
+        return detail::noSuchThing();
     }
     const base::Id player = (*entity)->path[0], lesson = (*entity)->path[1];
     LessonBook book(library);

@@ -25,6 +25,7 @@
 #include "records/review_edit.h"
 #include "session/clip_intake.h"
 #include "session/demonstration.h"
+#include "session/detail/no_such_thing.h"
 #include "session/lesson_book.h"
 #include "session/lesson_exchange.h"
 #include "session/swing_desk.h"
@@ -59,10 +60,6 @@ void tellStanding(const records::Findings& standing, analysis::Outcome& outcome)
 /// In a review's body: which one an undo brought back.
 constexpr std::string_view kRestores = "restores";
 
-base::Error noSuchLesson() {
-    return base::inputError("book.no_such_thing",
-                            "It is not in the library (any more); choose again from the list.");
-}
 base::Error noReview() {
     return base::inputError("review.none",
                             "The lesson has no spoken review yet; \"plumbmark review record\" keeps one.");
@@ -169,7 +166,7 @@ base::Result<bool> ReviewDesk::coversHeads(const base::Id& lesson) {
         return entity.error();
     }
     if (!*entity || (*entity)->kind != records::kind::lesson || (*entity)->path.empty()) {
-        return noSuchLesson();
+        return detail::noSuchThing();
     }
     const auto may = LessonExchange(*library_).mayShowFace((*entity)->path.front());
     if (!may) {
@@ -448,7 +445,7 @@ base::Result<records::Fact> ReviewDesk::voiceFact(const base::Id& lesson, const 
         return entity.error();
     }
     if (!*entity || (*entity)->kind != records::kind::lesson) {
-        return noSuchLesson();
+        return detail::noSuchThing();
     }
     auto bytes = video::encodeVoice(sound);
     if (!bytes) {
@@ -473,7 +470,7 @@ base::Result<base::Id> ReviewDesk::put(const base::Id& lesson, const records::Re
         return !entity ? entity.error() : !choices ? choices.error() : before.error();
     }
     if (!*entity || (*entity)->kind != records::kind::lesson) {
-        return noSuchLesson();
+        return detail::noSuchThing();
     }
     if (auto good = check(review); !good) {
         return good.error();
@@ -674,7 +671,7 @@ base::Result<std::vector<records::LitCheck>> ReviewDesk::checks(const base::Id& 
         return row.error();
     }
     if (!*row) {
-        return noSuchLesson();
+        return detail::noSuchThing();
     }
     const auto outcome = fromRecords(**row);
     if (!outcome) {
@@ -705,7 +702,7 @@ base::Result<void> ReviewDesk::star(const base::Id& clip, base::Seconds time, bo
         return !row ? row.error() : !entity ? entity.error() : facts.error();
     }
     if (!*row || !*entity) {
-        return noSuchLesson();
+        return detail::noSuchThing();
     }
     const records::Clip& film = (*row)->clip;
     if (!(time.value() >= 0.0 && time.value() <= film.durationSeconds + 1e-3)) {

@@ -8,6 +8,7 @@
 #include "session/clip_intake.h"
 #include "session/detail/clip_facts.h"
 #include "session/detail/evidence_cache.h"
+#include "session/detail/no_such_thing.h"
 #include "video/clip.h"
 
 namespace plumbmark::session {
@@ -41,8 +42,7 @@ base::Result<bool> SwingDesk::open(const base::Id& id, const base::Progress& pro
         return row.error();
     }
     if (!*row) {
-        return base::inputError("book.no_such_thing",
-                                "It is not in the library (any more); choose again from the list.");
+        return detail::noSuchThing();
     }
     const auto fact = library_->fact(id);
     if (!fact) {

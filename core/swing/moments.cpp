@@ -26,14 +26,15 @@ constexpr double kHandsBeforeShaft = 0.030;
 /// Statures a second: the hands rest at the top for a moment and come down at 2 to 4; what the marks' noise
 /// makes of rest is up to half a stature a second.
 constexpr double kHandsAtTheTop = 0.9, kHandsComingDown = 1.5;
-constexpr double kMiddleOfRest =
-    0.6;                        // the turn lies nearer to the rest's middle than anywhere in it (seeds 1-30)
 constexpr double kPause = 0.15; // s, the longest rest at the top that is looked for
+/// The turn lies nearer to the rest's middle than anywhere in it: share of the rest's own spread (development
+/// seeds 1-30).
+constexpr double kMiddleOfRest = 0.6;
 /// Hands and shaft turn within a tenth of a second of each other in every swing (above); twice that is a
 /// contradiction, s.
 constexpr double kTopsApart = 0.2;
-constexpr double kSameHeight =
-    6.0; // degrees of the shaft's turn back: what a top takes 0.1 s for, either way
+/// Degrees of the shaft's turn back: what it takes 0.1 s for at a top, either way.
+constexpr double kSameHeight = 6.0;
 /// Seen from behind, the hands leave along the line of sight and their start shows late.
 constexpr double kHandsStartLateBehind = 0.09;
 /// Seen from behind, a club that starts back in the plane through lens and shaft does not turn in the
@@ -384,7 +385,8 @@ class Finder {
         }
         // Back from the downswing to where the hands were last slow: earlier pauses on the way up are none of
         // the top's, however slow they look.
-        double weight = 0.0, mean = 0.0, square = 0.0, latest = from;
+        double weight = 0.0, mean = 0.0, square = 0.0;
+        std::optional<double> latest; // of the rest
         bool down = false;
         for (std::size_t i = std::min(gx.at.size(), gy.at.size()); i-- > 0;) {
             const double t = gx.time(i);
@@ -393,18 +395,18 @@ class Finder {
             }
             const double speed = std::hypot(gx.at[i]->b, gy.at[i]->b);
             down = down || speed > kHandsComingDown;
-            if (weight > 0.0 && t < latest - kPause) {
+            if (latest && t < *latest - kPause) {
                 break;
             }
             if (down && t < to && speed < kHandsAtTheTop && gy.at[i]->a > high - 0.12) {
                 const double w = kHandsAtTheTop - speed;
-                latest = std::max(latest, t);
+                latest = latest.value_or(t);
                 weight += w, mean += w * t, square += w * t * t;
-            } else if (weight > 0.0) {
+            } else if (latest) {
                 break;
             }
         }
-        if (weight > 0.0) {
+        if (latest) {
             mean /= weight;
             const double run = std::sqrt(std::max(0.0, square / weight - mean * mean));
             fromHands = Crossing{mean + kHandsBeforeShaft,
@@ -412,8 +414,7 @@ class Finder {
         }
         if (fromShaft && lostThere && fromHands && std::abs(fromShaft->t - fromHands->t) > kTopsApart) {
             miss("The top cannot be told: the club is lost there, and the hands turn at another time; film "
-                 "with "
-                 "room for the club on all sides.");
+                 "with room for the club on all sides.");
         } else if (fromShaft) {
             top_ = fromShaft->t;
             put(MomentId::top, fromShaft->t, std::hypot(fromShaft->sigma, 0.004), "shaft");

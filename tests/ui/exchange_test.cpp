@@ -63,6 +63,11 @@ bool openPage(AppDriver& app) {
 bool saw(AppDriver& app, const QString& beginning, int milliseconds = 20000) {
     return app.waitFor(beginning, milliseconds);
 }
+/// Opens the way to a device beside: the ticket and its code are on the screen.
+bool offersALesson(AppDriver& app) {
+    return openPage(app) && app.tap("Devices") && reach(app, "It goes to: a device of mine") &&
+           reach(app, "Send this lesson") && saw(app, "Ticket plumbmark:");
+}
 QStringList lessonFiles(const QString& folder) {
     return QDir(folder).entryList({"*.plumbmark"}, QDir::Files);
 }
@@ -199,11 +204,7 @@ class ExchangeTest : public QObject {
             QSKIP("this machine is on no network");
         }
         AppDriver here(home_->path(), tablet());
-        QVERIFY(openPage(here));
-        QVERIFY(here.tap("Devices"));
-        QVERIFY(reach(here, "It goes to: a device of mine"));
-        QVERIFY(reach(here, "Send this lesson"));
-        QVERIFY(saw(here, "Ticket plumbmark:"));
+        QVERIFY(offersALesson(here));
         QVERIFY(here.find("Code of the ticket") != nullptr);
         const QString ticket = here.nameOf("Ticket plumbmark:").mid(7);
         AppDriver there(other_->path(), tablet());
@@ -230,11 +231,7 @@ class ExchangeTest : public QObject {
             QSKIP("this machine is on no network");
         }
         AppDriver here(home_->path(), tablet());
-        QVERIFY(openPage(here));
-        QVERIFY(here.tap("Devices"));
-        QVERIFY(reach(here, "It goes to: a device of mine"));
-        QVERIFY(reach(here, "Send this lesson"));
-        QVERIFY(saw(here, "Ticket plumbmark:"));
+        QVERIFY(offersALesson(here));
         // As a person would hold the camera: where the code is.
         QImage screen;
         QVERIFY(QTest::qWaitFor(

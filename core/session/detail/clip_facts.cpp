@@ -116,4 +116,21 @@ std::vector<records::Drawing> drawingsOf(const Standing& standing) {
     return drawings;
 }
 
+records::Clip clipOf(const store::Library::Film& film, const video::ClipInfo& info, marks::View view,
+                     marks::Hand hand, bool mirrored) {
+    records::Clip clip;
+    clip.sha256 = film.sha256;
+    clip.bytes = film.bytes;
+    clip.view = view;
+    clip.hand = hand;
+    clip.mirrored = mirrored;
+    clip.width = info.width;
+    clip.height = info.height;
+    clip.frames = info.frames;
+    clip.durationSeconds = info.duration.value();
+    clip.playbackFps = info.playbackFps;
+    clip.captureFps = info.captureFps;
+    return clip;
+}
+
 } // namespace plumbmark::session::detail

@@ -14,6 +14,8 @@
 #include "records/kinds.h"
 #include "records/merge.h"
 #include "session/swing_desk.h"
+#include "store/library.h"
+#include "video/clip.h"
 
 namespace plumbmark::session::detail {
 
@@ -40,5 +42,9 @@ struct Standing {
 inline constexpr std::string_view kStep = "step";
 /// The body without that key: what it says about its place.
 [[nodiscard]] records::Object withoutStep(records::Object body);
+
+/// What a kept film and its clip tell of themselves, and how it was filmed.
+[[nodiscard]] records::Clip clipOf(const store::Library::Film& film, const video::ClipInfo& info,
+                                   marks::View view, marks::Hand hand, bool mirrored);
 
 } // namespace plumbmark::session::detail

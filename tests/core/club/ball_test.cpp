@@ -20,13 +20,17 @@ struct Found {
     std::optional<Ball> ball;
 };
 
+Feet feetOf(const Swing& swing) {
+    const base::Vec2 hip{swing.width * 0.5, swing.height * 0.33 + 0.30 * swing.stature};
+    return {hip + base::Vec2{0.13 * swing.stature, 0.47 * swing.stature},
+            hip + base::Vec2{-0.13 * swing.stature, 0.47 * swing.stature}, swing.stature};
+}
+
 Found look(const Swing& swing) {
     Found f;
     ShaftSearch search({{}, swing.fps});
     BallWatch watch(swing.fps);
-    const base::Vec2 hip{swing.width * 0.5, swing.height * 0.33 + 0.30 * swing.stature};
-    const Feet feet{hip + base::Vec2{0.13 * swing.stature, 0.47 * swing.stature},
-                    hip + base::Vec2{-0.13 * swing.stature, 0.47 * swing.stature}, swing.stature};
+    const Feet feet = feetOf(swing);
     const synthetic::Film film(swing);
     for (int i = 0; i < swing.frames(); ++i) {
         const video::Frame frame = film.frame(i);
@@ -127,9 +131,7 @@ TEST(Ball, IsFollowedWhileTheCameraSwings) {
     const auto shift = [](double t) { return t < 0.5 ? 0.0 : 50.0 * (1.0 - std::cos((t - 0.5) * 5.0)); };
     ShaftSearch search({{}, swing.fps});
     BallWatch watch(swing.fps);
-    const base::Vec2 hip{swing.width * 0.5, swing.height * 0.33 + 0.30 * swing.stature};
-    const Feet feet{hip + base::Vec2{0.13 * swing.stature, 0.47 * swing.stature},
-                    hip + base::Vec2{-0.13 * swing.stature, 0.47 * swing.stature}, swing.stature};
+    const Feet feet = feetOf(swing);
     const synthetic::Film film(swing);
     double told = 0.0;
     for (int i = 0; i < swing.frames(); ++i) {
